@@ -1,0 +1,19 @@
+package spangle.equipment;
+
+/**
+ * A stretch of time in whole minutes from the week's zero (Monday 00:00), start inside, end
+ * outside.
+ */
+public record Span(int startMin, int endMin) {
+  /** Refuses a stretch that ends before it starts. */
+  public Span {
+    if (endMin < startMin) {
+      throw new IllegalArgumentException("a span ends before it starts: " + startMin + ".." + endMin);
+    }
+  }
+
+  /** Length in minutes. */
+  public int minutes() {
+    return endMin - startMin;
+  }
+}

@@ -1,0 +1,44 @@
+package spangle.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * All a solver may know of a week.
+ *
+ * @param name the week's name
+ * @param monday date of minute zero
+ * @param horizonMin batches and visits end by then
+ * @param lines the shop's lines
+ * @param carriers racks, carts, beams, baskets
+ * @param lots what is to be planned
+ * @param kits what assembly waits for
+ * @param supplies what is limited and when it comes
+ * @param goals what is wanted
+ * @param frozen batches that have started or been released: kept first in their machine's row, as
+ *     they are
+ * @param announced an earlier plan that should change little; empty where there is none
+ */
+public record Brief(
+    String name,
+    LocalDate monday,
+    int horizonMin,
+    List<LineSpec> lines,
+    List<CarrierSpec> carriers,
+    List<Lot> lots,
+    List<Kit> kits,
+    List<Supply> supplies,
+    Goals goals,
+    List<PlannedBatch> frozen,
+    List<PlannedBatch> announced) {
+  /** Copies the lists. */
+  public Brief {
+    lines = List.copyOf(lines);
+    carriers = List.copyOf(carriers);
+    lots = List.copyOf(lots);
+    kits = List.copyOf(kits);
+    supplies = List.copyOf(supplies);
+    frozen = List.copyOf(frozen);
+    announced = List.copyOf(announced);
+  }
+}

@@ -1,0 +1,35 @@
+package spangle.plan;
+
+/**
+ * What a minute, a change and a late job weigh against one another; whole numbers so that equal
+ * plans compare equal. Rules are never weighed: they hold or the plan is refused.
+ *
+ * @param runMinute each minute a machine holds a batch
+ * @param lateLot each lot of a last leg whose end is past its due time, times its weight
+ * @param lateMinute each minute late of such a lot, times its weight
+ * @param settingCost each unit of cost in the machines' set-up table
+ * @param settingMinute each minute of set-up at a machine
+ * @param colourCost each unit of cost in the stations' set-up tables
+ * @param load each carrier filled
+ * @param lateKit each kit completed past its due time, times its weight
+ * @param kitMinute each minute between a kit's first and last finished lot
+ * @param leftOut each lot left out, times its weight
+ * @param moved each load moved against a plan already announced
+ */
+public record Goals(
+    int runMinute,
+    int lateLot,
+    int lateMinute,
+    int settingCost,
+    int settingMinute,
+    int colourCost,
+    int load,
+    int lateKit,
+    int kitMinute,
+    int leftOut,
+    int moved) {
+  /** The weights of an ordinary shop week (common practice: late work first, then oven time). */
+  public static Goals usual() {
+    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 1_000_000, 200);
+  }
+}

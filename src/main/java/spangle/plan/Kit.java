@@ -1,0 +1,30 @@
+package spangle.plan;
+
+import java.util.List;
+
+/**
+ * A set assembly needs complete.
+ *
+ * @param id unique in the week
+ * @param name words for the sheet
+ * @param sets how many sets are wanted
+ * @param dueMin wanted completion
+ * @param weight how much it counts; 1 is usual
+ * @param lines what one set takes
+ */
+public record Kit(String id, String name, int sets, int dueMin, int weight, List<KitLine> lines) {
+  /** Copies the list. */
+  public Kit {
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * One line of the bill.
+   *
+   * @param partId the part, finished
+   * @param jobId the order its pieces come from
+   * @param perSet pieces in one set
+   * @param onHand finished pieces already in the store for this kit
+   */
+  public record KitLine(String partId, String jobId, int perSet, int onHand) {}
+}

@@ -1,0 +1,69 @@
+package spangle.plan;
+
+import java.util.List;
+import java.util.Optional;
+import spangle.fit.hang.HangItem;
+
+/**
+ * Pieces of one part that travel together through one leg of their route.
+ *
+ * @param id unique in the week: job, part, number of the lot and leg
+ * @param jobId the order
+ * @param partId the part
+ * @param label words for the sheet
+ * @param pieces how many
+ * @param leg 0 for the first leg of the route
+ * @param after the leg before, if any
+ * @param lineId the line it runs on
+ * @param finish what this leg gives
+ * @param alone true when nothing may share its load (a large enclosure, a two-dip part)
+ * @param batchGroup only lots of the same group share an oven at the same time (powder, liquid wet
+ *     work and degassing never meet)
+ * @param readyMin earliest first visit
+ * @param dueMin wanted end of the last visit (of the last leg: an earlier leg carries the same)
+ * @param weight how much lateness counts; 1 is usual
+ * @param lastLeg true when the job's pieces are finished after this leg
+ * @param dwells at which settings and how long it can stay in a machine, by setting
+ * @param machines ids of the machines it may go in
+ * @param carriers ids of the carriers it fits, best first
+ * @param item how its pieces hang
+ * @param visits needs at the stations beside the machine
+ * @param areaM2 coated area of all pieces
+ * @param massKg mass of all pieces
+ * @param materialKg powder, paint or zinc it draws, likely
+ * @param kitIds kits that wait for it
+ */
+public record Lot(
+    String id,
+    String jobId,
+    String partId,
+    String label,
+    int pieces,
+    int leg,
+    Optional<Chain> after,
+    String lineId,
+    Finish finish,
+    boolean alone,
+    String batchGroup,
+    int readyMin,
+    int dueMin,
+    int weight,
+    boolean lastLeg,
+    List<Dwell> dwells,
+    List<String> machines,
+    List<String> carriers,
+    HangItem item,
+    List<Visit> visits,
+    double areaM2,
+    double massKg,
+    double materialKg,
+    List<String> kitIds) {
+  /** Copies the lists. */
+  public Lot {
+    dwells = List.copyOf(dwells);
+    machines = List.copyOf(machines);
+    carriers = List.copyOf(carriers);
+    visits = List.copyOf(visits);
+    kitIds = List.copyOf(kitIds);
+  }
+}

@@ -1,0 +1,35 @@
+package spangle.plan;
+
+/**
+ * What a plan comes to; each term of the goals before weighing.
+ *
+ * @param runMinutes minutes machines hold batches
+ * @param lateLots weighted late lots of last legs
+ * @param lateMinutes weighted minutes late
+ * @param settingCost cost of setting changes
+ * @param settingMinutes minutes of setting changes
+ * @param colourCost cost of colour changes
+ * @param colourChanges number of colour changes with minutes or cost above zero
+ * @param loads carriers filled
+ * @param batches oven batches and dips
+ * @param lateKits weighted late kits
+ * @param kitMinutes summed spread of kits
+ * @param leftOut weighted lots left out
+ * @param moved loads moved against the announced plan
+ * @param goal the weighed sum
+ */
+public record PlanFigures(
+    long runMinutes,
+    long lateLots,
+    long lateMinutes,
+    long settingCost,
+    long settingMinutes,
+    long colourCost,
+    int colourChanges,
+    int loads,
+    int batches,
+    long lateKits,
+    long kitMinutes,
+    long leftOut,
+    int moved,
+    long goal) {}

@@ -1,0 +1,35 @@
+package spangle.plan;
+
+import java.util.List;
+
+/**
+ * An oven batch or a dip with its times.
+ *
+ * @param id such as "oven-1 #3"
+ * @param lineId the line
+ * @param machineId oven or kettle
+ * @param setting {@link Setting#index()}
+ * @param setupStartMin start of the set-up before it (equal to start where there is none)
+ * @param startMin in
+ * @param endMin out; the dwell is the difference
+ * @param loads what is in it, in the order they were fed to the line
+ */
+public record PlannedBatch(
+    String id,
+    String lineId,
+    String machineId,
+    int setting,
+    int setupStartMin,
+    int startMin,
+    int endMin,
+    List<PlannedLoad> loads) {
+  /** Copies the list. */
+  public PlannedBatch {
+    loads = List.copyOf(loads);
+  }
+
+  /** Minutes in the machine. */
+  public int dwellMin() {
+    return endMin - startMin;
+  }
+}

@@ -1,0 +1,25 @@
+package spangle.plan;
+
+import spangle.equipment.WorkCalendar;
+
+/**
+ * A station that loads pass one at a time per place: hanging, wash, dry-off, booth, pickling tanks,
+ * cooling, unloading.
+ *
+ * @param id unique in the week
+ * @param name words for the sheet
+ * @param alike how many of it stand side by side
+ * @param calendar when it works
+ * @param setups from-to changes by the lot's {@link Finish#index()}; one state when it has none
+ * @param initialState state at the week's start
+ * @param longestWaitAfterMin minutes a load may wait between leaving here and the start of its next
+ *     visit (wash to coat, flux to zinc); {@link Integer#MAX_VALUE} where there is no limit
+ */
+public record StationSpec(
+    String id,
+    String name,
+    int alike,
+    WorkCalendar calendar,
+    SetupTable setups,
+    int initialState,
+    int longestWaitAfterMin) {}

@@ -1,0 +1,20 @@
+package spangle.plan;
+
+import java.util.List;
+
+/**
+ * A powder, paint or other stuff a plan may only use once it is there.
+ *
+ * @param materialId as in {@link Finish#materialId()}
+ * @param name words for the sheet
+ * @param arrivals stock at the start (minute 0) and deliveries, in time order
+ */
+public record Supply(String materialId, String name, List<Arrival> arrivals) {
+  /** Copies the list. */
+  public Supply {
+    arrivals = List.copyOf(arrivals);
+  }
+
+  /** What comes when: kilograms (litres for liquid paint) of one lot. */
+  public record Arrival(int atMin, double amount, String lot) {}
+}
