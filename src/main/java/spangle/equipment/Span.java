@@ -8,7 +8,8 @@ public record Span(int startMin, int endMin) {
   /** Refuses a stretch that ends before it starts. */
   public Span {
     if (endMin < startMin) {
-      throw new IllegalArgumentException("a span ends before it starts: " + startMin + ".." + endMin);
+      throw new IllegalArgumentException(
+          "a span ends before it starts: " + startMin + ".." + endMin);
     }
   }
 

@@ -1,9 +1,9 @@
 package spangle.plan;
 
 /**
- * How long a lot may stay in a machine at one setting: an oven dwell that cures its heaviest part and
- * does not overbake its lightest, or an immersion. A lot without a dwell for a setting cannot run at
- * it.
+ * How long a lot may stay in a machine at one setting: an oven dwell that cures its heaviest part
+ * and does not overbake its lightest, or an immersion. A lot without a dwell for a setting cannot
+ * run at it.
  *
  * @param setting {@link Setting#index()}
  * @param minMin shortest, minutes

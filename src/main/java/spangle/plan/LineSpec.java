@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * A line: loads pass the stations before the machine in this order, then one machine (oven or
- * kettle) as a batch, then the stations after it. Every load visits a station in the order it is fed
- * to the line.
+ * kettle) as a batch, then the stations after it. Every load visits a station in the order it is
+ * fed to the line.
  *
  * @param id unique in the week
  * @param name words for the sheet

@@ -12,8 +12,8 @@ import spangle.equipment.WorkCalendar;
  * @param maxMassKg parts and carriers together
  * @param calendar when it works
  * @param initialSetting index of the setting it stands at when the week begins
- * @param turnaroundMin minutes between the end of a batch and the earliest start of the next (doors,
- *     skimming, hoisting), besides set-ups
+ * @param turnaroundMin minutes between the end of a batch and the earliest start of the next
+ *     (doors, skimming, hoisting), besides set-ups
  * @param kgPerHour steel the heating can take; after a batch of m kg the next starts no sooner than
  *     60 m / kgPerHour minutes after that batch's start; 0 where heat is no limit
  */

@@ -12,7 +12,8 @@ import spangle.fit.hang.HangPattern;
  * @param carrierNumber which one of those owned, from 1
  * @param lotIds what hangs on it
  * @param visits station visits beside the machine, in time order
- * @param pattern where each piece hangs; empty for baskets and for loads of a lot that travels alone
+ * @param pattern where each piece hangs; empty for baskets and for loads of a lot that travels
+ *     alone
  */
 public record PlannedLoad(
     String id,

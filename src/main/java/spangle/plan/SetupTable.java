@@ -11,7 +11,8 @@ import java.util.List;
  * @param minutes minutes[from][to]
  * @param costs costs[from][to]
  */
-public record SetupTable(List<String> states, List<List<Integer>> minutes, List<List<Integer>> costs) {
+public record SetupTable(
+    List<String> states, List<List<Integer>> minutes, List<List<Integer>> costs) {
   /** Copies the rows. */
   public SetupTable {
     states = List.copyOf(states);

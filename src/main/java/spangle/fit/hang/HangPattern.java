@@ -25,5 +25,11 @@ public record HangPattern(List<HungPiece> pieces) {
    * @param turned by a quarter
    */
   public record HungPiece(
-      String key, int face, double xMm, double yMm, double widthMm, double heightMm, boolean turned) {}
+      String key,
+      int face,
+      double xMm,
+      double yMm,
+      double widthMm,
+      double heightMm,
+      boolean turned) {}
 }

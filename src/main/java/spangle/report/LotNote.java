@@ -1,0 +1,55 @@
+package spangle.report;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the floor must know of a lot beyond the plan. Texts may be empty where nothing is to be
+ * said.
+ *
+ * @param lotId the lot
+ * @param thicknessMm governing thickness
+ * @param hook hook or wire to use
+ * @param faceOut which side is the show face
+ * @param masks what is plugged or masked, with counts
+ * @param film film wanted, in words: "60 to 90 um"
+ * @param zinc only for zinc legs
+ */
+public record LotNote(
+    String lotId,
+    double thicknessMm,
+    String hook,
+    String faceOut,
+    List<String> masks,
+    String film,
+    Optional<ZincNote> zinc) {
+  /** Copies the list. */
+  public LotNote {
+    masks = List.copyOf(masks);
+  }
+
+  /**
+   * What the kettle crew must know of a lot.
+   *
+   * @param attitude how it goes in, in words: "straight", "tilted 25 to 35 degrees", "two dips,
+   *     overlap 300 mm"
+   * @param tiltDeg angle to hang it at; 0 for level
+   * @param dips 1 or 2
+   * @param steelClass the steel's reactivity in words
+   * @param quench false for work that is painted afterwards
+   * @param hollow true where vents and drains must be seen open by two people
+   * @param meanUm mean thickness asked for
+   * @param localUm least thickness asked for at one place
+   * @param readings pieces to measure
+   */
+  public record ZincNote(
+      String attitude,
+      double tiltDeg,
+      int dips,
+      String steelClass,
+      boolean quench,
+      boolean hollow,
+      double meanUm,
+      double localUm,
+      int readings) {}
+}

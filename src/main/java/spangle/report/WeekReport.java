@@ -1,0 +1,37 @@
+package spangle.report;
+
+import spangle.plan.Brief;
+import spangle.plan.Plan;
+
+/**
+ * All the sheets of a week are made from. Only the brief and the plan are indispensable: every
+ * other part may be empty, and the sheets then leave a box to fill by hand instead of a figure.
+ *
+ * @param heading whose week, which version, how numbers are written
+ * @param brief what was known
+ * @param plan what was decided
+ * @param waiting what waits for a person
+ * @param stores what to buy, colours, bath levels
+ * @param facts what the sheets of single loads, batches and parts say
+ * @param yardstick how good the plan is and what it changed
+ */
+public record WeekReport(
+    Heading heading,
+    Brief brief,
+    Plan plan,
+    Waiting waiting,
+    Stores stores,
+    SheetFacts facts,
+    Yardstick yardstick) {
+  /** A report that knows nothing beyond the brief and the plan. */
+  public static WeekReport bare(Brief brief, Plan plan) {
+    return new WeekReport(
+        Heading.plain(brief.name()),
+        brief,
+        plan,
+        Waiting.NOBODY,
+        Stores.EMPTY,
+        SheetFacts.EMPTY,
+        Yardstick.EMPTY);
+  }
+}
