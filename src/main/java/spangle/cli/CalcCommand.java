@@ -1,0 +1,24 @@
+package spangle.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** One number with its working, for the phone call. */
+@Command(
+    name = "calc",
+    mixinStandardHelpOptions = true,
+    description = "One number with its working and its source, for the phone call.",
+    subcommands = {})
+final class CalcCommand implements Callable<Integer> {
+  @Spec
+  @SuppressWarnings("NullAway.Init")
+  private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    throw new ParameterException(spec.commandLine(), "Say what to calculate");
+  }
+}
