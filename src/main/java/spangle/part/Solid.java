@@ -1,0 +1,42 @@
+package spangle.part;
+
+import spangle.measure.Box;
+
+/**
+ * A body with a watertight surface, as a 3-D file gives it.
+ *
+ * @param outerMm2 surface seen from outside
+ * @param voidMm2 surface of inner spaces that no opening reaches
+ * @param metalMm3 volume of metal, inner spaces taken off
+ * @param voids number of inner spaces
+ * @param voidMm3 volume of the inner spaces
+ * @param envelopeMm outside size
+ */
+public record Solid(
+    double outerMm2, double voidMm2, double metalMm3, int voids, double voidMm3, Box envelopeMm)
+    implements Shape {
+  /** Checks the figures against each other. */
+  public Solid {
+    Require.positive(outerMm2, "outer surface in mm2");
+    Require.notNegative(voidMm2, "surface of voids in mm2");
+    Require.positive(metalMm3, "metal volume in mm3");
+    Require.notNegative(voids, "number of voids");
+    Require.notNegative(voidMm3, "volume of voids in mm3");
+  }
+
+  @Override
+  public Measured measure(double densityKgM3, Edges edges) {
+    double thicknessMm = 2 * metalMm3 / (outerMm2 + voidMm2);
+    return new Skin(outerMm2, voidMm2, 0, 0, 0, metalMm3)
+        .measured(
+            densityKgM3,
+            edges,
+            envelopeMm,
+            thicknessMm,
+            voidMm3,
+            voids > 0 ? HollowKind.CLOSED : HollowKind.NONE,
+            "outside "
+                + Skin.mm2(outerMm2)
+                + (voids > 0 ? " + " + voids + " closed inner space(s) " + Skin.mm2(voidMm2) : ""));
+  }
+}
