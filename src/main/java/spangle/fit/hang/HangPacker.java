@@ -1,7 +1,5 @@
 package spangle.fit.hang;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,21 +38,37 @@ public final class HangPacker {
       return Optional.of(new HangPattern(List.of()));
     }
     if (face.style() == CarrierFace.Style.BULK) {
-      return QuickHanging.fits(face, items) ? Optional.of(thrownIn(items)) : Optional.empty();
+      return QuickHanging.fits(face, items)
+          ? Optional.of(Baskets.thrownIn(items))
+          : Optional.empty();
     }
     QuickHanging quick = new QuickHanging(face, items);
     return quick.hang() ? Optional.of(quick.pattern()) : Optional.empty();
   }
 
-  private static HangPattern thrownIn(List<HangItem> items) {
-    List<HangPattern.HungPiece> pieces = new ArrayList<>();
-    for (HangItem item : items) {
-      pieces.addAll(
-          Collections.nCopies(
-              item.pieces(),
-              new HangPattern.HungPiece(
-                  item.key(), 0, 0, 0, item.acrossMm(), item.dropMm(), false)));
-    }
-    return new HangPattern(pieces);
+  /**
+   * Hangs all pieces on as few carriers of this kind as the effort finds. Pieces of one item may be
+   * spread over several carriers.
+   *
+   * @throws IllegalArgumentException when a piece does not go on the carrier even alone
+   */
+  public static List<HangPattern> packAll(
+      CarrierFace face, List<HangItem> items, HangEffort effort) {
+    return Packing.all(face, items, effort);
+  }
+
+  /** The same with the quick rules only: one carrier after the other, no search. */
+  public static List<HangPattern> packAllQuickly(CarrierFace face, List<HangItem> items) {
+    return Packing.all(face, items, HangEffort.rounds(0));
+  }
+
+  /**
+   * A number of carriers below which no hanging can go, for all pieces together: by room, mass and
+   * hooks, or mass and volume for a basket. 0 for no pieces.
+   *
+   * @throws IllegalArgumentException when a piece does not go on the carrier even alone
+   */
+  public static int fewestCarriers(CarrierFace face, List<HangItem> items) {
+    return Packing.fewest(face, items);
   }
 }
