@@ -1,0 +1,169 @@
+package spangle.audit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import spangle.plan.Goals;
+import spangle.plan.Kit;
+import spangle.plan.LeftOut;
+import spangle.plan.Lot;
+import spangle.plan.PlanFigures;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.plan.SetupTable;
+
+/** Counts what a plan comes to from its batches. */
+final class Figures {
+  private final PlanView view;
+  private long runMinutes;
+  private long lateLots;
+  private long lateMinutes;
+  private long settingCost;
+  private long settingMinutes;
+  private long colourCost;
+  private int colourChanges;
+  private long lateKits;
+  private long kitMinutes;
+
+  private Figures(PlanView view) {
+    this.view = view;
+  }
+
+  static PlanFigures of(PlanView view) {
+    Figures figures = new Figures(view);
+    figures.countMachines();
+    figures.countColours();
+    figures.countLots();
+    figures.countKits();
+    return figures.sum();
+  }
+
+  private void countMachines() {
+    for (List<BatchView> row : view.byMachine().values()) {
+      int setting = row.get(0).machine().initialSetting();
+      for (BatchView batch : row) {
+        SetupTable table = batch.line().settingChange();
+        settingCost += table.cost(setting, batch.batch().setting());
+        settingMinutes += table.minutes(setting, batch.batch().setting());
+        runMinutes += (long) batch.batch().endMin() - batch.batch().startMin();
+        setting = batch.batch().setting();
+      }
+    }
+  }
+
+  private void countColours() {
+    for (List<VisitView> row : view.byPlace().values()) {
+      SetupTable table = row.get(0).station().setups();
+      int state = row.get(0).station().initialState();
+      for (VisitView visit : row) {
+        int cost = table.cost(state, visit.state());
+        colourCost += cost;
+        if (cost > 0 || table.minutes(state, visit.state()) > 0) {
+          colourChanges++;
+        }
+        state = visit.state();
+      }
+    }
+  }
+
+  private void countLots() {
+    for (LoadView load : view.loads()) {
+      for (Lot lot : load.lots()) {
+        long late = (long) load.endMin() - lot.dueMin();
+        if (lot.lastLeg() && late > 0) {
+          lateLots += lot.weight();
+          lateMinutes += late * lot.weight();
+        }
+      }
+    }
+  }
+
+  private void countKits() {
+    for (Kit kit : view.brief().kits()) {
+      long first = Long.MAX_VALUE;
+      long last = Long.MIN_VALUE;
+      for (Lot lot : view.brief().lots()) {
+        Optional<LoadView> load = view.loadOf(lot.id());
+        if (load.isPresent() && lot.lastLeg() && lot.kitIds().contains(kit.id())) {
+          first = Math.min(first, load.get().endMin());
+          last = Math.max(last, load.get().endMin());
+        }
+      }
+      if (first == Long.MAX_VALUE) {
+        continue;
+      }
+      kitMinutes += last - first;
+      if (last > kit.dueMin()) {
+        lateKits += kit.weight();
+      }
+    }
+  }
+
+  private long leftOut() {
+    long sum = 0;
+    for (LeftOut left : view.plan().leftOut()) {
+      sum += view.lot(left.lotId()).map(Lot::weight).orElse(0);
+    }
+    return sum;
+  }
+
+  /** Loads whose lots travel together now and did not before, or in another place. */
+  private int moved() {
+    if (view.brief().announced().isEmpty()) {
+      return 0;
+    }
+    Set<List<Object>> announced = new HashSet<>();
+    for (PlannedBatch batch : view.brief().announced()) {
+      batch.loads().forEach(load -> announced.add(whereAndWhen(batch, load)));
+    }
+    int moved = 0;
+    for (LoadView load : view.loads()) {
+      if (!announced.contains(whereAndWhen(load.batch(), load.load()))) {
+        moved++;
+      }
+    }
+    return moved;
+  }
+
+  private static List<Object> whereAndWhen(PlannedBatch batch, PlannedLoad load) {
+    List<String> lots = new ArrayList<>(load.lotIds());
+    lots.sort(null);
+    return List.of(batch.machineId(), batch.startMin(), lots);
+  }
+
+  private PlanFigures sum() {
+    Goals goals = view.brief().goals();
+    int loads = view.loads().size();
+    long leftOut = leftOut();
+    int moved = moved();
+    long goal =
+        goals.runMinute() * runMinutes
+            + goals.lateLot() * lateLots
+            + goals.lateMinute() * lateMinutes
+            + goals.settingCost() * settingCost
+            + goals.settingMinute() * settingMinutes
+            + goals.colourCost() * colourCost
+            + (long) goals.load() * loads
+            + goals.lateKit() * lateKits
+            + goals.kitMinute() * kitMinutes
+            + goals.leftOut() * leftOut
+            + (long) goals.moved() * moved;
+    return new PlanFigures(
+        runMinutes,
+        lateLots,
+        lateMinutes,
+        settingCost,
+        settingMinutes,
+        colourCost,
+        colourChanges,
+        loads,
+        view.batches().size(),
+        lateKits,
+        kitMinutes,
+        leftOut,
+        moved,
+        goal);
+  }
+}

@@ -1,0 +1,129 @@
+package spangle.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.bake;
+import static spangle.plan.PlanFixtures.batch;
+import static spangle.plan.PlanFixtures.leftOut;
+import static spangle.plan.PlanFixtures.load;
+import static spangle.plan.PlanFixtures.plan;
+import static spangle.plan.PlanFixtures.powderLot;
+import static spangle.plan.PlanFixtures.simpleBake;
+import static spangle.plan.PlanFixtures.withFigures;
+import static spangle.plan.PlanFixtures.yard;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import spangle.plan.Brief;
+import spangle.plan.Finding;
+import spangle.plan.Goals;
+import spangle.plan.Kit;
+import spangle.plan.Plan;
+import spangle.plan.PlanFigures;
+import spangle.plan.PlanFixtures;
+import spangle.plan.PlannedBatch;
+
+class FiguresTest {
+  /** Every weight another power of ten, so that the sum can be read off. */
+  private static final Goals TENS =
+      new Goals(1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 0, 0, 0, 0);
+
+  private final PlannedBatch grey = simpleBake("oven-1 #1", "P01", 360, "A");
+
+  /** Yellow at 200 C in the same oven: change of 10 in the booth, 15 in the oven. */
+  private final PlannedBatch yellow =
+      batch(
+          "oven-1 #2",
+          "paint",
+          "oven-1",
+          1,
+          395,
+          410,
+          420,
+          load("P02", "rack", "B")
+              .number(2)
+              .visit("hang", 2, 360, 360, 370)
+              .visit("booth", 1, 375, 385, 390)
+              .visit("unload", 420, 425)
+              .row("B", 4, 60));
+
+  @Test
+  void everyTermIsCountedByHand() {
+    Brief brief =
+        yard()
+            .lots(
+                powderLot("A").due(400),
+                powderLot("B").yellow().due(420).weight(2),
+                powderLot("C").weight(3))
+            .goals(TENS)
+            .build();
+    Plan plan =
+        withFigures(
+            plan(List.of(grey, yellow), List.of(leftOut("C"))),
+            new PlanFigures(30, 2, 10, 3, 15, 1, 1, 2, 2, 0, 0, 3, 0, 2_254_050));
+    // 30 minutes of oven; B is 5 minutes late with weight 2; settings cost 3 and 15 minutes, one
+    // colour change of cost 1, two racks: 30 + 20 + 1 000 + 3 000 + 150 000 + 100 000 + 2 000 000.
+    assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  @Test
+  void aWrongFigureIsNamed() {
+    Brief brief = yard().lots(powderLot("A")).build();
+    PlanFigures right = Figures.of(new PlanView(brief, plan(grey)));
+    PlanFigures wrong =
+        new PlanFigures(
+            right.runMinutes(),
+            right.lateLots(),
+            right.lateMinutes(),
+            right.settingCost(),
+            right.settingMinutes(),
+            right.colourCost(),
+            right.colourChanges(),
+            right.loads() + 1,
+            right.batches(),
+            right.lateKits(),
+            right.kitMinutes(),
+            right.leftOut(),
+            right.moved(),
+            right.goal());
+    List<Finding> findings = Audit.of(brief, withFigures(plan(grey), wrong));
+    assertThat(findings)
+        .containsExactly(
+            new Finding(
+                "figures-add-up", "loads", "the plan states 2; counted from its batches: 1"));
+  }
+
+  @Test
+  void aKitIsAsLateAsItsLastLot() {
+    Kit kit = new Kit("cabinet", "pump cabinet", 1, 424, 5, List.of());
+    Brief brief =
+        yard()
+            .lots(powderLot("A").kits("cabinet"), powderLot("B").yellow().kits("cabinet"))
+            .kit(kit)
+            .build();
+    PlanFigures figures = Figures.of(new PlanView(brief, plan(grey, yellow)));
+    // A is done at 400, B at 425: one minute late, 25 minutes apart.
+    assertThat(figures.lateKits()).isEqualTo(5);
+    assertThat(figures.kitMinutes()).isEqualTo(25);
+  }
+
+  @Test
+  void aKitInTimeIsNotLate() {
+    Kit kit = new Kit("cabinet", "pump cabinet", 1, 400, 5, List.of());
+    Brief brief = yard().lots(powderLot("A").kits("cabinet")).kit(kit).build();
+    PlanFigures figures = Figures.of(new PlanView(brief, plan(grey)));
+    assertThat(figures.lateKits()).isZero();
+    assertThat(figures.kitMinutes()).isZero();
+  }
+
+  @Test
+  void aLoadMovesWhenItsPlaceOrTimeDoes() {
+    PlannedBatch other =
+        bake("oven-2 #1", "oven-2", 0, 375, 395, PlanFixtures.simpleLoad("P01", 360, "A"));
+    PlanFigures same =
+        Figures.of(new PlanView(yard().lots(powderLot("A")).announced(grey).build(), plan(grey)));
+    PlanFigures moved =
+        Figures.of(new PlanView(yard().lots(powderLot("A")).announced(grey).build(), plan(other)));
+    assertThat(same.moved()).isZero();
+    assertThat(moved.moved()).isEqualTo(1);
+  }
+}
