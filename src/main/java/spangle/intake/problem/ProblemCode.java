@@ -1,0 +1,166 @@
+package spangle.intake.problem;
+
+import java.util.Locale;
+
+/** Stable names of problems. The name in data is the constant in small letters with hyphens. */
+public enum ProblemCode {
+  /** The week folder or a file in it is not there. */
+  FILE_MISSING(Severity.STOP, Meanwhile.STOPPED),
+  /** A file needed cannot be read as what its name says. */
+  FILE_UNREADABLE(Severity.STOP, Meanwhile.STOPPED),
+  /** A job file cannot be read; the other files go on. */
+  JOB_FILE_UNREADABLE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A file is larger, deeper or more nested than is sane. */
+  FILE_TOO_LARGE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A file nobody reads. */
+  FILE_NOT_READ(Severity.WARN, Meanwhile.IGNORED),
+  /** A link or path leads out of the week folder. */
+  PATH_OUTSIDE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A drawing that is named is not there. */
+  DRAWING_MISSING(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** The bytes are not UTF-8; they were read as Latin-1. */
+  ENCODING_GUESSED(Severity.WARN, Meanwhile.AS_WRITTEN),
+  /** A spreadsheet or CSV has no row that looks like headings. */
+  NO_HEADING(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Two columns bear the same name. */
+  COLUMN_TWICE(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A row has more cells than the heading. */
+  CELL_WITHOUT_COLUMN(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A quoted cell never ends. */
+  QUOTE_OPEN(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A key nobody reads. */
+  UNKNOWN_KEY(Severity.ASK, Meanwhile.IGNORED),
+  /** A column nobody reads. */
+  UNKNOWN_COLUMN(Severity.ASK, Meanwhile.IGNORED),
+  /** A key stands twice in one group. */
+  KEY_TWICE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A value that is needed is not there. */
+  VALUE_MISSING(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A group stands where a value is wanted, or the other way round. */
+  WRONG_SHAPE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Text that is no number. */
+  NOT_A_NUMBER(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A number without a unit, or with one that does not belong. */
+  UNIT_MISSING(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A number outside its range. */
+  OUT_OF_RANGE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A word that is not one of those known. */
+  UNKNOWN_WORD(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A name that refers to nothing. */
+  UNKNOWN_NAME(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A name with characters that are not allowed. */
+  BAD_NAME(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** The same name twice. */
+  NAME_TWICE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Not yes and not no. */
+  NOT_YES_OR_NO(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Not a date or time. */
+  NOT_A_TIME(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A date that may be read two ways. */
+  DATE_TWO_WAYS(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A word such as "hot" where a date is wanted. */
+  DUE_NOT_A_DATE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Due before the week begins. */
+  DUE_IN_THE_PAST(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** Due on a day the shop does not work. */
+  DUE_ON_A_FREE_DAY(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** Ready after due: late at entry. */
+  READY_AFTER_DUE(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A count that is zero, negative, broken or "1 lot". */
+  NOT_A_COUNT(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A count so large that it is more likely a slip. */
+  COUNT_HUGE(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** Arrivals do not add up to the quantity. */
+  ARRIVALS_DO_NOT_ADD_UP(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A gauge number without a table. */
+  GAUGE_WITHOUT_TABLE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A thickness few sheets have. */
+  THICKNESS_UNUSUAL(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** Neither shape nor area and mass and size. */
+  SIZE_MISSING(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A shape's words cannot be read. */
+  SHAPE_NOT_READ(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Area, mass and thickness do not agree by more than a half. */
+  AREA_MASS_CLASH(Severity.REFUSED, Meanwhile.GATE_SHUT),
+  /** Area, mass and thickness do not quite agree. */
+  AREA_MASS_DOUBT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A value that reads like another unit. */
+  UNIT_DOUBT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** An area that reads like one face. */
+  ONE_FACE_DOUBT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** An area or mass that reads like the whole job's. */
+  PER_JOB_DOUBT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A material that must not go into zinc. */
+  MATERIAL_NOT_FOR_ZINC(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Welded work going to zinc without word of its hollow spaces. */
+  HOLLOW_UNKNOWN(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** A hollow going to zinc without holes on record. */
+  HOLLOW_CLOSED(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Holes on record, nobody has signed the check. */
+  VENTS_NOT_SIGNED(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** A sealed overlap without a hole. */
+  OVERLAP_SEALED(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Heat-sensitive work going into an oven or kettle. */
+  HEAT_SENSITIVE(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Moving parts going to zinc in one piece. */
+  MOVING_PARTS(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** No steel certificate for zinc. */
+  STEEL_UNKNOWN(Severity.ASK, Meanwhile.BRACKETED),
+  /** Steel so strong or so tightly bent that zinc needs special advice. */
+  STEEL_STRONG(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A finish the coatings file does not have. */
+  FINISH_UNKNOWN(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A finish that does not go with the route. */
+  FINISH_DOES_NOT_FIT_ROUTE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A coating without cure data. */
+  CURE_MISSING(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Cure data by air temperature. */
+  CURE_BY_AIR(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Stock below zero or without sense. */
+  STOCK_BAD(Severity.ASK, Meanwhile.IGNORED),
+  /** A lot past its shelf life. */
+  LOT_OLD(Severity.WARN, Meanwhile.AS_WRITTEN),
+  /** The same job and part in two rows. */
+  PART_TWICE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** The same job and part in two revisions. */
+  REVISION_CONFLICT(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A kit that can never be complete, or whose bill looks odd. */
+  KIT_PART_MISSING(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A kit needs more pieces than are ordered or in store. */
+  KIT_SHORT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** Usable size larger than inside size. */
+  USABLE_LARGER_THAN_INSIDE(Severity.STOP, Meanwhile.STOPPED),
+  /** A line that lacks what its kind needs. */
+  LINE_INCOMPLETE(Severity.STOP, Meanwhile.STOPPED),
+  /** A value in the shop or coatings files that cannot be used. */
+  SETTING_BAD(Severity.STOP, Meanwhile.STOPPED),
+  /** A signature that does not count. */
+  GATE_RECORD_BAD(Severity.ASK, Meanwhile.IGNORED),
+  /** An answer to nothing, or to a value that has changed. */
+  ANSWER_STALE(Severity.ASK, Meanwhile.IGNORED),
+  /** A formula whose stored result was used. */
+  FORMULA_CELL(Severity.WARN, Meanwhile.AS_WRITTEN);
+
+  private final Severity severity;
+  private final Meanwhile meanwhile;
+
+  ProblemCode(Severity severity, Meanwhile meanwhile) {
+    this.severity = severity;
+    this.meanwhile = meanwhile;
+  }
+
+  /** The name in data and on sheets, such as {@code not-a-count}. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** How bad it usually is. */
+  public Severity severity() {
+    return severity;
+  }
+
+  /** What usually happens meanwhile. */
+  public Meanwhile meanwhile() {
+    return meanwhile;
+  }
+}

@@ -1,0 +1,20 @@
+package spangle.intake.week;
+
+import java.util.List;
+import java.util.Optional;
+import spangle.equipment.Span;
+
+/**
+ * Overtime on one date, or a date on which nobody works.
+ *
+ * @param day day of the plan, 0 = the first Monday
+ * @param hours minutes of the day worked in addition; empty = closed
+ * @param lines ids of the lines concerned; empty = all
+ * @param why in words
+ */
+public record DayException(int day, Optional<Span> hours, List<String> lines, String why) {
+  /** Copies the list. */
+  public DayException {
+    lines = List.copyOf(lines);
+  }
+}

@@ -1,0 +1,34 @@
+package spangle.intake.week;
+
+/**
+ * Values that stand in where a data sheet or a measurement is silent. All are common practice, to be
+ * replaced by the shop's own.
+ *
+ * @param powderUse share of sprayed powder that stays on the work
+ * @param zincYield zinc on work / zinc bought
+ * @param heatUpMinPerMm minutes of heat-up per mm of steel
+ * @param washToCoatMaxMin longest wait between washing and coating, minutes
+ * @param fluxToZincMaxMin longest wait between flux and zinc, minutes
+ * @param zincToPowderMaxMin longest wait between zinc and powder, minutes
+ * @param degasAboveCureC how far above the cure temperature galvanized work is degassed, C
+ * @param degasMin least minutes of that bake
+ * @param hookAreaM2 coated area of one hook, m2 (4 mm wire, 300 mm long)
+ * @param shelfMonths shelf life where the data sheet says nothing
+ * @param partCoolC warmest a part may enter a booth, C
+ */
+public record Defaults(
+    double powderUse,
+    double zincYield,
+    double heatUpMinPerMm,
+    int washToCoatMaxMin,
+    int fluxToZincMaxMin,
+    int zincToPowderMaxMin,
+    double degasAboveCureC,
+    int degasMin,
+    double hookAreaM2,
+    int shelfMonths,
+    double partCoolC) {
+  /** The built-in ones. */
+  public static final Defaults BUILT_IN =
+      new Defaults(0.6, 0.75, 3, 240, 120, 720, 30, 60, 0.00377, 12, 38);
+}

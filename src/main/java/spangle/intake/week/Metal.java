@@ -1,0 +1,32 @@
+package spangle.intake.week;
+
+import java.util.OptionalDouble;
+import spangle.part.Material;
+
+/**
+ * What a piece is made of.
+ *
+ * @param material material
+ * @param materialWord the word as written
+ * @param grade grade as written; may be empty
+ * @param thicknessMm thinnest wall that counts, mm
+ * @param thickestMm thickest wall, mm; equal to the thickness for pieces of one sheet
+ * @param strengthMpa tensile strength where given, MPa
+ * @param bendRadiusMm tightest inside bend where given, mm
+ * @param certificate certificate number; empty where there is none
+ * @param siPct silicon, per cent by mass
+ * @param pPct phosphorus, per cent by mass
+ * @param alPct aluminium in the steel, per cent by mass
+ */
+public record Metal(
+    Material material,
+    String materialWord,
+    String grade,
+    double thicknessMm,
+    double thickestMm,
+    OptionalDouble strengthMpa,
+    OptionalDouble bendRadiusMm,
+    String certificate,
+    OptionalDouble siPct,
+    OptionalDouble pPct,
+    OptionalDouble alPct) {}

@@ -1,0 +1,57 @@
+package spangle.intake.week;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The shop in one week.
+ *
+ * @param name words for the sheet
+ * @param weekStart the Monday whose 00:00 is minute zero
+ * @param horizonDays days the plan may use
+ * @param standard the standard zinc is judged by
+ * @param shifts who works when, every week
+ * @param exceptions overtime and closed dates
+ * @param maintenance when a station is not to be had
+ * @param lines the lines
+ * @param colourChange minutes between colours
+ * @param clearances air around work
+ * @param defaults what stands in where data are silent
+ * @param gaugeTable named table by which gauge numbers may be read
+ */
+public record Shop(
+    String name,
+    LocalDate weekStart,
+    int horizonDays,
+    ZincStandard standard,
+    List<Shift> shifts,
+    List<DayException> exceptions,
+    List<Maintenance> maintenance,
+    List<ShopLine> lines,
+    ColourChange colourChange,
+    Clearances clearances,
+    Defaults defaults,
+    Optional<String> gaugeTable) {
+
+  /** Minutes of a day. */
+  public static final int DAY_MIN = 24 * 60;
+
+  /** Copies the lists. */
+  public Shop {
+    shifts = List.copyOf(shifts);
+    exceptions = List.copyOf(exceptions);
+    maintenance = List.copyOf(maintenance);
+    lines = List.copyOf(lines);
+  }
+
+  /** End of the plan, minutes from the week's zero. */
+  public int horizonMin() {
+    return horizonDays * DAY_MIN;
+  }
+
+  /** The line of that id. */
+  public Optional<ShopLine> line(String id) {
+    return lines.stream().filter(l -> l.id().equals(id)).findFirst();
+  }
+}

@@ -1,0 +1,123 @@
+package spangle.intake.week;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import spangle.equipment.KettleProfile;
+import spangle.equipment.Manning;
+import spangle.equipment.OvenProfile;
+import spangle.equipment.Profile;
+import spangle.equipment.Span;
+import spangle.equipment.StationProfile;
+import spangle.equipment.WorkCalendar;
+
+/** Turns shifts, breaks, overtime, closed dates and maintenance into the calendar of a station. */
+public final class ShopCalendar {
+  private ShopCalendar() {}
+
+  /** When a station of a line can be used, up to the end of the plan. */
+  public static WorkCalendar of(Shop shop, ShopLine line, StationUse station) {
+    WorkCalendar calendar = of(shop, line.id(), manning(station.profile()));
+    for (Maintenance block : shop.maintenance()) {
+      if (block.stationId().equals(station.id())) {
+        calendar = calendar.without(block.span());
+      }
+    }
+    return calendar;
+  }
+
+  /** When a line is manned, up to the end of the plan. */
+  public static WorkCalendar of(Shop shop, String lineId, Manning manning) {
+    if (manning == Manning.ALWAYS) {
+      return WorkCalendar.always(shop.horizonMin());
+    }
+    WorkCalendar calendar = new WorkCalendar(merged(worked(shop, lineId), shop.horizonMin()));
+    if (manning == Manning.PEOPLE) {
+      for (Span rest : breaks(shop, lineId)) {
+        calendar = calendar.without(rest);
+      }
+    }
+    return calendar;
+  }
+
+  private static Manning manning(Profile profile) {
+    if (profile instanceof StationProfile station) {
+      return station.manning();
+    }
+    if (profile instanceof OvenProfile oven) {
+      return oven.manning();
+    }
+    return profile instanceof KettleProfile kettle ? kettle.manning() : Manning.PEOPLE;
+  }
+
+  private static List<Span> worked(Shop shop, String lineId) {
+    List<Span> spans = new ArrayList<>();
+    for (int day = 0; day < shop.horizonDays(); day++) {
+      if (!closed(shop, lineId, day)) {
+        for (Shift shift : shiftsOn(shop, lineId, day)) {
+          spans.add(onDay(shift.hours(), day));
+        }
+      }
+    }
+    for (DayException extra : shop.exceptions()) {
+      Optional<Span> hours = extra.hours();
+      if (hours.isPresent() && concerns(extra.lines(), lineId)) {
+        spans.add(onDay(hours.get(), extra.day()));
+      }
+    }
+    return spans;
+  }
+
+  private static List<Span> breaks(Shop shop, String lineId) {
+    List<Span> spans = new ArrayList<>();
+    for (int day = 0; day < shop.horizonDays(); day++) {
+      for (Shift shift : shiftsOn(shop, lineId, day)) {
+        for (Span rest : shift.breaks()) {
+          spans.add(onDay(rest, day));
+        }
+      }
+    }
+    return spans;
+  }
+
+  private static List<Shift> shiftsOn(Shop shop, String lineId, int day) {
+    return shop.shifts().stream()
+        .filter(s -> s.days().contains(day % 7) && concerns(s.lines(), lineId))
+        .toList();
+  }
+
+  private static boolean closed(Shop shop, String lineId, int day) {
+    return shop.exceptions().stream()
+        .anyMatch(e -> e.day() == day && e.hours().isEmpty() && concerns(e.lines(), lineId));
+  }
+
+  private static boolean concerns(List<String> lines, String lineId) {
+    return lines.isEmpty() || lines.contains(lineId);
+  }
+
+  private static Span onDay(Span hours, int day) {
+    int zero = day * Shop.DAY_MIN;
+    return new Span(zero + hours.startMin(), zero + hours.endMin());
+  }
+
+  private static List<Span> merged(List<Span> spans, int horizonMin) {
+    List<Span> sorted = new ArrayList<>(spans);
+    sorted.sort(Comparator.comparingInt(Span::startMin).thenComparingInt(Span::endMin));
+    List<Span> merged = new ArrayList<>();
+    for (Span span : sorted) {
+      int end = Math.min(span.endMin(), horizonMin);
+      if (span.startMin() >= end) {
+        continue;
+      }
+      int last = merged.size() - 1;
+      if (last >= 0 && merged.get(last).endMin() >= span.startMin()) {
+        Span before = merged.get(last);
+        merged.set(last, new Span(before.startMin(), Math.max(before.endMin(), end)));
+      } else {
+        merged.add(new Span(span.startMin(), end));
+      }
+    }
+    return merged;
+  }
+}

@@ -1,0 +1,51 @@
+package spangle.intake.week;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import spangle.intake.problem.Problem;
+
+/**
+ * All that was read of a week folder.
+ *
+ * @param name name of the week folder
+ * @param shop the shop
+ * @param catalogue powders, paints, zinc
+ * @param jobs accepted jobs by id
+ * @param kits kits by id
+ * @param gates gates somebody has opened
+ * @param problems danger first, then what is due first
+ * @param rows how many rows there were and what became of them
+ * @param digests SHA-256 of every file read, in hexadecimal, by path below the folder
+ */
+public record WeekInput(
+    String name,
+    Shop shop,
+    Catalogue catalogue,
+    List<Job> jobs,
+    List<KitOrder> kits,
+    List<GateRecord> gates,
+    List<Problem> problems,
+    Rows rows,
+    SortedMap<String, String> digests) {
+
+  /** Part rows of all job files: read = accepted + refused. */
+  public record Rows(int read, int accepted, int refused) {
+    /** Refuses a count that loses a row. */
+    public Rows {
+      if (read != accepted + refused) {
+        throw new IllegalArgumentException(
+            "rows were lost: " + read + " read, " + accepted + " + " + refused);
+      }
+    }
+  }
+
+  /** Copies the collections. */
+  public WeekInput {
+    jobs = List.copyOf(jobs);
+    kits = List.copyOf(kits);
+    gates = List.copyOf(gates);
+    problems = List.copyOf(problems);
+    digests = new TreeMap<>(digests);
+  }
+}

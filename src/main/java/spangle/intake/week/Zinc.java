@@ -1,0 +1,11 @@
+package spangle.intake.week;
+
+/**
+ * The zinc the kettle is fed with.
+ *
+ * @param id name in data, usually {@code zinc}
+ * @param name words for the sheet
+ * @param yield zinc on work / zinc bought
+ * @param stock stock in kg; the pack is one ingot
+ */
+public record Zinc(String id, String name, double yield, Stock stock) {}
