@@ -33,7 +33,7 @@ public enum ProblemCode {
   /** A column nobody reads. */
   UNKNOWN_COLUMN(Severity.ASK, Meanwhile.IGNORED),
   /** A key stands twice in one group. */
-  KEY_TWICE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  KEY_TWICE(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** A value that is needed is not there. */
   VALUE_MISSING(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** A group stands where a value is wanted, or the other way round. */

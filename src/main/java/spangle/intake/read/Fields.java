@@ -1,0 +1,474 @@
+package spangle.intake.read;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import spangle.intake.problem.Place;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.source.Near;
+import spangle.intake.week.Told;
+import spangle.measure.MeasureException;
+import spangle.measure.Numbers;
+import spangle.measure.Quantities;
+import spangle.measure.QuantityKind;
+
+/**
+ * One group of named values while it is read: every name asked for is remembered, so that {@link
+ * #finish()} can name those nobody reads. Nothing here throws for bad input; a problem is noted and
+ * an empty value given.
+ */
+final class Fields {
+  private static final Set<String> YES = Set.of("yes", "y", "true", "x", "1", "ja");
+  private static final Set<String> NO = Set.of("no", "n", "false", "-", "0", "nein", "none");
+
+  private final Datum.Group group;
+  private final Notes notes;
+  private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> used = new LinkedHashSet<>();
+
+  Fields(Datum.Group group, Notes notes) {
+    this.group = group;
+    this.notes = notes;
+  }
+
+  Place place() {
+    return group.place();
+  }
+
+  Notes notes() {
+    return notes;
+  }
+
+  /** The raw value under a name; empty where it is missing or blank. */
+  Optional<Datum> raw(String key) {
+    asked.add(key);
+    Datum.Entry entry = group.entries().get(key);
+    if (entry == null) {
+      return Optional.empty();
+    }
+    used.add(key);
+    boolean blank = entry.value() instanceof Datum.Scalar scalar && scalar.isBlank();
+    return blank ? Optional.empty() : Optional.of(entry.value());
+  }
+
+  boolean has(String key) {
+    return raw(key).isPresent();
+  }
+
+  Optional<Datum.Scalar> scalar(String key) {
+    Optional<Datum> value = raw(key);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get() instanceof Datum.Scalar scalar) {
+      return Optional.of(scalar);
+    }
+    notes.add(
+        ProblemCode.WRONG_SHAPE,
+        value.get().place(),
+        key,
+        "",
+        "one value",
+        "'" + key + "' wants one value, a list or a group stands there",
+        "write it as " + key + ": value");
+    return Optional.empty();
+  }
+
+  String text(String key) {
+    return scalar(key).map(Datum.Scalar::text).orElse("");
+  }
+
+  /** Text that must be there. */
+  Optional<Datum.Scalar> needed(String key) {
+    Optional<Datum.Scalar> scalar = scalar(key);
+    if (scalar.isEmpty() && raw(key).isEmpty()) {
+      missing(key);
+    }
+    return scalar;
+  }
+
+  void missing(String key) {
+    Datum.Entry blank = group.entries().get(key);
+    notes.add(
+        ProblemCode.VALUE_MISSING,
+        blank == null ? group.place() : blank.value().place(),
+        key,
+        "",
+        "",
+        "'" + key + "' is missing",
+        "give it; nothing is assumed for it");
+  }
+
+  /** A name that other files refer to. */
+  Optional<String> name(String key) {
+    return needed(key).flatMap(scalar -> name(key, scalar));
+  }
+
+  Optional<String> name(String key, Datum.Scalar scalar) {
+    if (isName(scalar.text())) {
+      return Optional.of(scalar.text());
+    }
+    notes.add(
+        ProblemCode.BAD_NAME,
+        scalar.place(),
+        key,
+        scalar.text(),
+        "letters, digits and - _ . / up to 60, no '..'",
+        "'" + key + "' is used as a name in sheets and files and has characters that cannot be",
+        "use letters, digits, hyphen, point");
+    return Optional.empty();
+  }
+
+  static boolean isName(String text) {
+    if (text.isEmpty() || text.length() > 60 || text.contains("..")) {
+      return false;
+    }
+    boolean edges = Character.isLetterOrDigit(text.codePointAt(0));
+    return edges
+        && text.codePoints()
+            .allMatch(c -> Character.isLetterOrDigit(c) || "-_./#+ ".indexOf(c) >= 0);
+  }
+
+  /** A quantity under {@code base} (with its unit in the value) or {@code base_unit}. */
+  OptionalDouble quantity(String base, QuantityKind kind, Range range) {
+    Optional<Datum.Scalar> bare = scalar(base);
+    if (bare.isPresent()) {
+      return quantity(base, bare.get(), kind, "", range);
+    }
+    for (String name : group.entries().keySet()) {
+      Optional<String> unit = unitOf(name, base, kind);
+      if (unit.isPresent()) {
+        Optional<Datum.Scalar> scalar = scalar(name);
+        return scalar.isEmpty()
+            ? OptionalDouble.empty()
+            : quantity(name, scalar.get(), kind, unit.get(), range);
+      }
+    }
+    asked.add(base + "_" + unitName(kind));
+    return OptionalDouble.empty();
+  }
+
+  double quantityOr(String base, QuantityKind kind, Range range, double otherwise) {
+    return quantity(base, kind, range).orElse(otherwise);
+  }
+
+  OptionalDouble quantityNeeded(String base, QuantityKind kind, Range range) {
+    int before = notes.count();
+    OptionalDouble value = quantity(base, kind, range);
+    if (value.isEmpty() && notes.count() == before) {
+      missing(present(base, kind).orElse(base + "_" + unitName(kind)));
+    }
+    return value;
+  }
+
+  /** The place of a quantity's value, for problems found later. */
+  Optional<Datum.Scalar> quantityScalar(String base, QuantityKind kind) {
+    return present(base, kind).flatMap(this::scalar);
+  }
+
+  private Optional<String> present(String base, QuantityKind kind) {
+    if (group.entries().containsKey(base)) {
+      return Optional.of(base);
+    }
+    return group.entries().keySet().stream()
+        .filter(name -> unitOf(name, base, kind).isPresent())
+        .findFirst();
+  }
+
+  private static Optional<String> unitOf(String name, String base, QuantityKind kind) {
+    if (!name.startsWith(base + "_")) {
+      return Optional.empty();
+    }
+    String unit = name.substring(base.length() + 1).toLowerCase(Locale.ROOT);
+    return kind.symbols().contains(unit) ? Optional.of(unit) : Optional.empty();
+  }
+
+  static String unitName(QuantityKind kind) {
+    return kind.houseUnit().toLowerCase(Locale.ROOT);
+  }
+
+  OptionalDouble quantity(
+      String key, Datum.Scalar scalar, QuantityKind kind, String columnUnit, Range range) {
+    double value;
+    try {
+      value =
+          columnUnit.isEmpty()
+              ? Quantities.read(kind, scalar.text())
+              : Quantities.read(kind, scalar.text(), columnUnit);
+    } catch (MeasureException complaint) {
+      boolean bareNumber = columnUnit.isEmpty() && isNumber(scalar.text());
+      notes.add(
+          bareNumber ? ProblemCode.UNIT_MISSING : ProblemCode.NOT_A_NUMBER,
+          scalar.place(),
+          key,
+          scalar.text(),
+          kind.noun() + " such as " + kind.example(),
+          bareNumber ? "the number has no unit" : complaint.getMessage(),
+          bareNumber
+              ? "write the unit, or name the field " + key + "_" + unitName(kind)
+              : complaint.remedy());
+      return OptionalDouble.empty();
+    }
+    if (!range.holds(value)) {
+      outOfRange(key, scalar, range.words(kind.houseUnit()));
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(value);
+  }
+
+  private static boolean isNumber(String text) {
+    try {
+      return Double.isFinite(Numbers.parse(text));
+    } catch (MeasureException no) {
+      return false;
+    }
+  }
+
+  /** A plain number without a unit. */
+  OptionalDouble number(String key, Range range) {
+    Optional<Datum.Scalar> scalar = scalar(key);
+    return scalar.isEmpty() ? OptionalDouble.empty() : number(key, scalar.get(), range);
+  }
+
+  double numberOr(String key, Range range, double otherwise) {
+    return number(key, range).orElse(otherwise);
+  }
+
+  OptionalDouble number(String key, Datum.Scalar scalar, Range range) {
+    double value;
+    try {
+      value = Numbers.parse(scalar.text());
+    } catch (MeasureException complaint) {
+      notes.add(
+          ProblemCode.NOT_A_NUMBER,
+          scalar.place(),
+          key,
+          scalar.text(),
+          range.words(""),
+          complaint.getMessage(),
+          complaint.remedy());
+      return OptionalDouble.empty();
+    }
+    if (!range.holds(value)) {
+      outOfRange(key, scalar, range.words(""));
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(value);
+  }
+
+  private void outOfRange(String key, Datum.Scalar scalar, String limit) {
+    notes.add(
+        ProblemCode.OUT_OF_RANGE,
+        scalar.place(),
+        key,
+        scalar.text(),
+        limit,
+        "the value is outside what makes sense",
+        "check the value and its unit");
+  }
+
+  /** A whole number. */
+  OptionalInt whole(String key, int min, int max) {
+    Optional<Datum.Scalar> scalar = scalar(key);
+    if (scalar.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    String digits = scalar.get().text().replaceFirst("[.,]0+$", "");
+    if (!digits.matches("[+-]?[0-9]{1,9}")) {
+      notes.add(
+          ProblemCode.NOT_A_NUMBER,
+          scalar.get().place(),
+          key,
+          scalar.get().text(),
+          min + " to " + max,
+          "a whole number is wanted",
+          "write digits only");
+      return OptionalInt.empty();
+    }
+    int value = Integer.parseInt(digits);
+    if (value < min || value > max) {
+      outOfRange(key, scalar.get(), min + " to " + max);
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(value);
+  }
+
+  int wholeOr(String key, int min, int max, int otherwise) {
+    return whole(key, min, max).orElse(otherwise);
+  }
+
+  /** One of some words. */
+  <E> Optional<E> word(String key, Map<String, E> words) {
+    return scalar(key).flatMap(scalar -> word(key, scalar, words));
+  }
+
+  <E> Optional<E> wordNeeded(String key, Map<String, E> words) {
+    return needed(key).flatMap(scalar -> word(key, scalar, words));
+  }
+
+  private <E> Optional<E> word(String key, Datum.Scalar scalar, Map<String, E> words) {
+    String typed = scalar.text().toLowerCase(Locale.ROOT).strip().replace(' ', '-').replace('_', '-');
+    E found = words.get(typed);
+    if (found == null) {
+      notes.add(
+          ProblemCode.UNKNOWN_WORD,
+          scalar.place(),
+          key,
+          scalar.text(),
+          String.join(", ", words.keySet()),
+          "'" + scalar.text() + "' is not known here" + Near.hint(typed, words.keySet()),
+          "use one of: " + String.join(", ", words.keySet()));
+    }
+    return Optional.ofNullable(found);
+  }
+
+  /** Words of an enumeration: small letters, hyphens. */
+  static <E extends Enum<E>> Map<String, E> words(E[] values) {
+    return words(values, e -> e.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+  }
+
+  static <E> Map<String, E> words(E[] values, Function<E, String> word) {
+    Map<String, E> words = new LinkedHashMap<>();
+    Arrays.stream(values).forEach(e -> words.put(word.apply(e), e));
+    return words;
+  }
+
+  /** Yes, no or nothing. */
+  Told told(String key) {
+    Optional<Datum.Scalar> scalar = scalar(key);
+    if (scalar.isEmpty()) {
+      return Told.NOTHING;
+    }
+    Optional<Told> told = toldOf(scalar.get().text());
+    if (told.isEmpty()) {
+      notes.add(
+          ProblemCode.NOT_YES_OR_NO,
+          scalar.get().place(),
+          key,
+          scalar.get().text(),
+          "yes or no",
+          "yes or no is wanted",
+          "write yes, no, or leave it empty when nobody knows");
+    }
+    return told.orElse(Told.NOTHING);
+  }
+
+  static Optional<Told> toldOf(String text) {
+    String word = text.toLowerCase(Locale.ROOT).strip();
+    if (YES.contains(word)) {
+      return Optional.of(Told.YES);
+    }
+    if (NO.contains(word)) {
+      return Optional.of(Told.NO);
+    }
+    return word.equals("unknown") || word.equals("?")
+        ? Optional.of(Told.NOTHING)
+        : Optional.empty();
+  }
+
+  /** A list; a single value counts as a list of one. */
+  List<Datum> items(String key) {
+    Optional<Datum> value = raw(key);
+    if (value.isEmpty()) {
+      return List.of();
+    }
+    return value.get() instanceof Datum.Series series ? series.items() : List.of(value.get());
+  }
+
+  /** A list of words; in one text they stand between semicolons or commas. */
+  List<Datum.Scalar> texts(String key, String between) {
+    List<Datum.Scalar> texts = new ArrayList<>();
+    for (Datum item : items(key)) {
+      if (item instanceof Datum.Scalar scalar) {
+        for (String piece : scalar.text().split(between, -1)) {
+          if (!piece.isBlank()) {
+            texts.add(new Datum.Scalar(scalar.place(), piece.strip()));
+          }
+        }
+      } else {
+        wrongShape(key, item, "a list of values");
+      }
+    }
+    return texts;
+  }
+
+  /** A list of groups. */
+  List<Fields> groups(String key) {
+    List<Fields> groups = new ArrayList<>();
+    for (Datum item : items(key)) {
+      if (item instanceof Datum.Group inner) {
+        groups.add(new Fields(inner, notes));
+      } else {
+        wrongShape(key, item, "a list of groups");
+      }
+    }
+    return groups;
+  }
+
+  /** One group. */
+  Optional<Fields> inner(String key) {
+    Optional<Datum> value = raw(key);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get() instanceof Datum.Group inner) {
+      return Optional.of(new Fields(inner, notes));
+    }
+    wrongShape(key, value.get(), "a group of named values");
+    return Optional.empty();
+  }
+
+  private void wrongShape(String key, Datum item, String wanted) {
+    notes.add(
+        ProblemCode.WRONG_SHAPE,
+        item.place(),
+        key,
+        item instanceof Datum.Scalar scalar ? scalar.text() : "",
+        wanted,
+        "'" + key + "' wants " + wanted,
+        "see the example in the format page");
+  }
+
+  /** Names used in this group in the order of the file; marks all of them as read. */
+  List<String> allNames() {
+    used.addAll(group.entries().keySet());
+    return List.copyOf(group.entries().keySet());
+  }
+
+  Place keyPlace(String key) {
+    Datum.Entry entry = group.entries().get(key);
+    return entry == null ? group.place() : entry.keyPlace();
+  }
+
+  Place valuePlace(String key) {
+    Datum.Entry entry = group.entries().get(key);
+    return entry == null ? group.place() : entry.value().place();
+  }
+
+  /** Names every key nobody asked for. */
+  void finish() {
+    for (Map.Entry<String, Datum.Entry> entry : group.entries().entrySet()) {
+      if (used.contains(entry.getKey()) || asked.contains(entry.getKey())) {
+        continue;
+      }
+      notes.add(
+          ProblemCode.UNKNOWN_KEY,
+          entry.getValue().keyPlace(),
+          entry.getKey(),
+          entry.getValue().value() instanceof Datum.Scalar scalar ? scalar.text() : "",
+          "",
+          "nothing reads '" + entry.getKey() + "' here" + Near.hint(entry.getKey(), asked),
+          "correct the name or take it out");
+    }
+  }
+}

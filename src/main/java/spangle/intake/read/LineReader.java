@@ -1,0 +1,184 @@
+package spangle.intake.read;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import spangle.equipment.CarrierProfile;
+import spangle.equipment.CraneProfile;
+import spangle.equipment.KettleProfile;
+import spangle.equipment.OvenProfile;
+import spangle.equipment.Profile;
+import spangle.intake.problem.Place;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.week.CarrierUse;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.measure.QuantityKind;
+import spangle.plan.LineKind;
+
+/** Reads stations and carriers of a line and says what the line lacks. */
+final class LineReader {
+  private static final Range OVEN_C = Range.of(30, 400);
+
+  private final Profiles profiles;
+
+  LineReader(Profiles profiles) {
+    this.profiles = profiles;
+  }
+
+  List<Double> settings(Fields line) {
+    Set<Double> settings = new java.util.TreeSet<>();
+    for (Datum.Scalar scalar : line.texts("settings_c", "[;,]")) {
+      line.quantity("settings_c", scalar, QuantityKind.TEMPERATURE, "c", OVEN_C)
+          .ifPresent(settings::add);
+    }
+    return List.copyOf(settings);
+  }
+
+  List<StationUse> stations(Fields line) {
+    List<StationUse> stations = new ArrayList<>();
+    for (Fields station : line.groups("stations")) {
+      Optional<String> id = station.name("id");
+      Optional<Profile> profile =
+          profiles.named(station, "profile", Profile.class, "a station, oven or kettle");
+      if (profile.isPresent()
+          && (profile.get() instanceof CarrierProfile || profile.get() instanceof CraneProfile)) {
+        wrongKind(station, "a station, oven or kettle");
+        profile = Optional.empty();
+      }
+      int count = station.wholeOr("count", 1, 100, 1);
+      Optional<String> startsWith = station.scalar("starts_with").map(Datum.Scalar::text);
+      OptionalDouble startsAt =
+          station.quantity("starts_at", QuantityKind.TEMPERATURE, Range.of(0, 400));
+      double level =
+          station.quantityOr("level", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
+      station.finish();
+      if (id.isPresent() && profile.isPresent()) {
+        stations.add(
+            new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level));
+      }
+    }
+    return stations;
+  }
+
+  List<CarrierUse> carriers(Fields line) {
+    List<CarrierUse> carriers = new ArrayList<>();
+    for (Fields carrier : line.groups("carriers")) {
+      Optional<String> id = carrier.name("id");
+      Optional<CarrierProfile> profile =
+          profiles.named(carrier, "profile", CarrierProfile.class, "a rack, cart, beam or basket");
+      int owned = carrier.wholeOr("owned", 0, 10_000, 1);
+      int inStrip = carrier.wholeOr("in_strip", 0, 10_000, 0);
+      if (inStrip > owned) {
+        carrier
+            .notes()
+            .add(
+                ProblemCode.OUT_OF_RANGE,
+                carrier.valuePlace("in_strip"),
+                "in_strip",
+                Integer.toString(inStrip),
+                "0 to " + owned,
+                "more carriers are away for stripping than the shop owns",
+                "count again");
+      }
+      carrier.finish();
+      if (id.isPresent() && profile.isPresent()) {
+        carriers.add(
+            new CarrierUse(id.get(), profile.get(), owned, Math.min(inStrip, owned)));
+      }
+    }
+    return carriers;
+  }
+
+  private static void wrongKind(Fields station, String wanted) {
+    station
+        .notes()
+        .add(
+            ProblemCode.UNKNOWN_NAME,
+            station.valuePlace("profile"),
+            "profile",
+            station.text("profile"),
+            wanted,
+            "the profile '" + station.text("profile") + "' is not " + wanted,
+            "carriers stand under 'carriers', the crane under 'crane'");
+  }
+
+  /** Says what a line of its kind lacks, unless something in it was refused already. */
+  void checkComplete(Fields line, ShopLine read) {
+    if (line.notes().refused()) {
+      return;
+    }
+    boolean oven = read.machines().stream().anyMatch(s -> s.profile() instanceof OvenProfile);
+    boolean kettle = read.machines().stream().anyMatch(s -> s.profile() instanceof KettleProfile);
+    if (read.kind() == LineKind.ZINC && (!kettle || oven)) {
+      incomplete(line, line.place(), read, "a kettle line needs a kettle and no oven");
+    }
+    boolean cures = read.kind() == LineKind.POWDER || read.kind() == LineKind.LIQUID;
+    if (cures && (!oven || kettle)) {
+      incomplete(line, line.place(), read, "a paint line needs an oven or drying room and no kettle");
+    }
+    if (oven && read.settingsC().isEmpty()) {
+      incomplete(line, line.place(), read, "a line with ovens needs 'settings_c', what they may be set to");
+    }
+    if (read.carriers().stream().noneMatch(c -> c.usable() > 0) && read.kind() != LineKind.OUTSIDE) {
+      incomplete(line, line.place(), read, "the line has no rack, cart, beam or basket to use");
+    }
+    for (StationUse station : read.machines()) {
+      if (station.profile() instanceof OvenProfile profile) {
+        checkSettings(line, read, station, profile);
+      }
+    }
+  }
+
+  private static void checkSettings(
+      Fields line, ShopLine read, StationUse station, OvenProfile oven) {
+    boolean any =
+        read.settingsC().stream().anyMatch(c -> c >= oven.minC() && c <= oven.maxC());
+    if (!read.settingsC().isEmpty() && !any) {
+      incomplete(
+          line,
+          line.valuePlace("settings_c"),
+          read,
+          "the oven '" + station.id() + "' cannot be set to any of the line's settings");
+    }
+  }
+
+  private static void incomplete(Fields fields, Place place, ShopLine line, String why) {
+    fields.notes().add(
+        ProblemCode.LINE_INCOMPLETE,
+        place,
+        "lines",
+        line.id(),
+        "",
+        "line '" + line.id() + "': " + why,
+        "complete the line in shop.yaml");
+  }
+
+  /** Every id of a line, station or carrier is used once. */
+  void checkNames(Fields shop, List<ShopLine> lines) {
+    Set<String> seen = new HashSet<>();
+    for (ShopLine line : lines) {
+      List<String> ids = new ArrayList<>();
+      ids.add(line.id());
+      line.stations().forEach(s -> ids.add(s.id()));
+      line.carriers().forEach(c -> ids.add(c.id()));
+      for (String id : ids) {
+        if (!seen.add(id)) {
+          shop.notes()
+              .add(
+                  ProblemCode.NAME_TWICE,
+                  shop.valuePlace("lines"),
+                  "id",
+                  id,
+                  "",
+                  "the id '" + id + "' is used twice in the shop",
+                  "give every line, station and carrier its own id");
+        }
+      }
+    }
+  }
+}

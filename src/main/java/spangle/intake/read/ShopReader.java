@@ -1,0 +1,344 @@
+package spangle.intake.read;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import spangle.equipment.CraneProfile;
+import spangle.equipment.Span;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.source.Near;
+import spangle.intake.week.Clearances;
+import spangle.intake.week.ColourChange;
+import spangle.intake.week.DayException;
+import spangle.intake.week.Defaults;
+import spangle.intake.week.Maintenance;
+import spangle.intake.week.Shift;
+import spangle.intake.week.Shop;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.intake.week.ZincStandard;
+import spangle.measure.QuantityKind;
+import spangle.plan.LineKind;
+
+/** Reads the shop file. Nothing can be planned in a shop that is half described. */
+final class ShopReader {
+  private static final Range MM = Range.of(0, 5_000);
+
+  private final Fields fields;
+  private final Profiles profiles;
+
+  private ShopReader(Fields fields, Profiles profiles) {
+    this.fields = fields;
+    this.profiles = profiles;
+  }
+
+  /** The Monday of the week, which other files need before the shop is whole. */
+  static Optional<LocalDate> weekStart(Fields fields) {
+    Optional<Datum.Scalar> scalar = fields.needed("week_start");
+    if (scalar.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<LocalDate> date =
+        new Times(LocalDate.of(2026, 1, 5), Times.Order.UNKNOWN)
+            .date("week_start", scalar.get(), fields.notes());
+    if (date.isPresent() && date.get().getDayOfWeek() != DayOfWeek.MONDAY) {
+      LocalDate monday = date.get().minusDays(date.get().getDayOfWeek().getValue() - 1L);
+      fields
+          .notes()
+          .add(
+              ProblemCode.OUT_OF_RANGE,
+              scalar.get().place(),
+              "week_start",
+              scalar.get().text(),
+              "a Monday",
+              "that day is a " + date.get().getDayOfWeek().toString().toLowerCase(java.util.Locale.ROOT),
+              "write " + monday);
+      return Optional.empty();
+    }
+    return date;
+  }
+
+  /** Reads the file; empty when it cannot be used, with the reasons noted. */
+  static Optional<Shop> read(Datum.Group group, Profiles profiles, Notes notes) {
+    Fields fields = new Fields(group, notes);
+    ShopReader reader = new ShopReader(fields, profiles);
+    LocalDate monday = weekStart(fields).orElse(LocalDate.of(2026, 1, 5));
+    Shop shop = reader.shop(monday);
+    fields.finish();
+    reader.checkMaintenance(shop);
+    return notes.refused() ? Optional.empty() : Optional.of(shop);
+  }
+
+  private Shop shop(LocalDate monday) {
+    Times times = new Times(monday, Times.Order.YMD);
+    List<ShopLine> lines = lines();
+    return new Shop(
+        fields.needed("name").map(Datum.Scalar::text).orElse("shop"),
+        monday,
+        fields.wholeOr("horizon_days", 1, 28, 7),
+        fields
+            .word("standard", Fields.words(ZincStandard.values(), ZincStandard::word))
+            .orElse(ZincStandard.ISO1461),
+        shifts(lines),
+        exceptions(times, lines),
+        maintenance(times),
+        lines,
+        colourChange(),
+        clearances(),
+        defaults(),
+        gaugeTable());
+  }
+
+  private Optional<String> gaugeTable() {
+    return fields.word("gauge_table", Gauges.names());
+  }
+
+  private List<ShopLine> lines() {
+    List<ShopLine> lines = new ArrayList<>();
+    LineReader reader = new LineReader(profiles);
+    for (Fields line : fields.groups("lines")) {
+      Optional<String> id = line.name("id");
+      Optional<LineKind> kind = line.wordNeeded("kind", Fields.words(LineKind.values()));
+      Optional<CraneProfile> crane =
+          line.has("crane")
+              ? profiles.named(line, "crane", CraneProfile.class, "a crane")
+              : Optional.empty();
+      ShopLine read =
+          new ShopLine(
+              id.orElse("?"),
+              line.text("name").isEmpty() ? id.orElse("?") : line.text("name"),
+              kind.orElse(LineKind.OUTSIDE),
+              reader.settings(line),
+              crane,
+              reader.stations(line),
+              reader.carriers(line));
+      line.finish();
+      if (id.isPresent() && kind.isPresent()) {
+        reader.checkComplete(line, read);
+      }
+      lines.add(read);
+    }
+    if (lines.isEmpty()) {
+      fields.missing("lines");
+    }
+    reader.checkNames(fields, lines);
+    return lines;
+  }
+
+  private List<Shift> shifts(List<ShopLine> lines) {
+    List<Shift> shifts = new ArrayList<>();
+    for (Fields shift : fields.groups("shifts")) {
+      Set<Integer> days = new TreeSet<>();
+      for (Datum.Scalar day : shift.texts("days", "[,;]")) {
+        OptionalInt weekday = Times.weekday(day.text());
+        if (weekday.isPresent()) {
+          days.add(weekday.getAsInt());
+        } else {
+          shift
+              .notes()
+              .add(
+                  ProblemCode.UNKNOWN_WORD,
+                  day.place(),
+                  "days",
+                  day.text(),
+                  "mon tue wed thu fri sat sun",
+                  "'" + day.text() + "' is no day of the week",
+                  "use mon tue wed thu fri sat sun");
+        }
+      }
+      if (days.isEmpty()) {
+        shift.missing("days");
+      }
+      List<Span> breaks = new ArrayList<>();
+      for (Datum.Scalar rest : shift.texts("breaks", "[,;]")) {
+        Times.stretch("breaks", rest, shift.notes()).ifPresent(breaks::add);
+      }
+      Optional<Span> hours = Times.hours(shift);
+      List<String> which = linesNamed(shift, lines);
+      shift.finish();
+      hours.ifPresent(span -> shifts.add(new Shift(days, span, breaks, which)));
+    }
+    if (shifts.isEmpty() && fields.items("shifts").isEmpty()) {
+      fields.missing("shifts");
+    }
+    return shifts;
+  }
+
+  private static List<String> linesNamed(Fields owner, List<ShopLine> lines) {
+    List<String> known = lines.stream().map(ShopLine::id).toList();
+    List<String> named = new ArrayList<>();
+    for (Datum.Scalar id : owner.texts("lines", "[,;]")) {
+      if (known.contains(id.text())) {
+        named.add(id.text());
+      } else {
+        unknown(owner, "lines", id, "line", known);
+      }
+    }
+    return named;
+  }
+
+  private static void unknown(
+      Fields owner, String key, Datum.Scalar id, String what, List<String> known) {
+    owner
+        .notes()
+        .add(
+            ProblemCode.UNKNOWN_NAME,
+            id.place(),
+            key,
+            id.text(),
+            String.join(", ", known),
+            "there is no " + what + " '" + id.text() + "'" + Near.hint(id.text(), known),
+            "use the id of a " + what + " of this shop");
+  }
+
+  private List<DayException> exceptions(Times times, List<ShopLine> lines) {
+    List<DayException> days = new ArrayList<>();
+    for (Fields extra : fields.groups("extra_days")) {
+      OptionalInt day = dayOf(extra, times);
+      Optional<Span> hours = Times.hours(extra);
+      List<String> which = linesNamed(extra, lines);
+      String why = extra.text("why");
+      extra.finish();
+      if (day.isPresent() && hours.isPresent()) {
+        days.add(new DayException(day.getAsInt(), hours, which, why));
+      }
+    }
+    for (Fields closed : fields.groups("closed_days")) {
+      OptionalInt day = dayOf(closed, times);
+      List<String> which = linesNamed(closed, lines);
+      String why = closed.text("why");
+      closed.finish();
+      day.ifPresent(d -> days.add(new DayException(d, Optional.empty(), which, why)));
+    }
+    return days;
+  }
+
+  private static OptionalInt dayOf(Fields owner, Times times) {
+    Optional<Datum.Scalar> date = owner.needed("date");
+    if (date.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    OptionalInt minute =
+        times.minute("date", date.get(), Times.Edge.START, owner.notes());
+    return minute.isEmpty()
+        ? minute
+        : OptionalInt.of(Math.floorDiv(minute.getAsInt(), Shop.DAY_MIN));
+  }
+
+  private List<Maintenance> maintenance(Times times) {
+    int horizonDays = fields.wholeOr("horizon_days", 1, 28, 7);
+    List<Maintenance> blocks = new ArrayList<>();
+    for (Fields block : fields.groups("maintenance")) {
+      Optional<String> station = block.name("station");
+      Optional<Span> hours = Times.hours(block);
+      List<Integer> days = new ArrayList<>();
+      Optional<Datum.Scalar> weekday = block.scalar("day");
+      if (weekday.isPresent()) {
+        OptionalInt day = Times.weekday(weekday.get().text());
+        if (day.isEmpty()) {
+          block
+              .notes()
+              .add(
+                  ProblemCode.UNKNOWN_WORD,
+                  weekday.get().place(),
+                  "day",
+                  weekday.get().text(),
+                  "mon tue wed thu fri sat sun",
+                  "'" + weekday.get().text() + "' is no day of the week",
+                  "use mon tue wed thu fri sat sun, or give a date");
+        } else {
+          for (int d = day.getAsInt(); d < horizonDays; d += 7) {
+            days.add(d);
+          }
+        }
+      } else {
+        dayOf(block, times).ifPresent(days::add);
+      }
+      String why = block.text("why");
+      block.finish();
+      if (station.isPresent() && hours.isPresent()) {
+        for (int day : days) {
+          int zero = day * Shop.DAY_MIN;
+          blocks.add(
+              new Maintenance(
+                  station.get(),
+                  new Span(
+                      zero + hours.get().startMin(), zero + hours.get().endMin()),
+                  why));
+        }
+      }
+    }
+    return blocks;
+  }
+
+  private void checkMaintenance(Shop shop) {
+    List<String> known =
+        shop.lines().stream().flatMap(l -> l.stations().stream()).map(StationUse::id).toList();
+    for (Fields block : fields.groups("maintenance")) {
+      block
+          .scalar("station")
+          .filter(id -> !known.contains(id.text()))
+          .ifPresent(id -> unknown(block, "station", id, "station", known));
+    }
+  }
+
+  private ColourChange colourChange() {
+    Optional<Fields> change = fields.inner("colour_change");
+    if (change.isEmpty()) {
+      return new ColourChange(List.of(), Map.of(), 0, List.of());
+    }
+    return ColourChangeReader.read(change.get());
+  }
+
+  private Clearances clearances() {
+    Clearances usual = Clearances.USUAL;
+    Optional<Fields> inner = fields.inner("clearances");
+    if (inner.isEmpty()) {
+      return usual;
+    }
+    Fields c = inner.get();
+    Clearances read =
+        new Clearances(
+            c.quantityOr("part_gap", QuantityKind.LENGTH, MM, usual.partGapMm()),
+            c.quantityOr("row_gap", QuantityKind.LENGTH, MM, usual.rowGapMm()),
+            c.quantityOr("oven_wall", QuantityKind.LENGTH, MM, usual.ovenWallMm()),
+            c.quantityOr("door", QuantityKind.LENGTH, MM, usual.doorMm()));
+    c.finish();
+    return read;
+  }
+
+  private Defaults defaults() {
+    Defaults built = Defaults.BUILT_IN;
+    Optional<Fields> inner = fields.inner("defaults");
+    if (inner.isEmpty()) {
+      return built;
+    }
+    Fields d = inner.get();
+    Defaults read =
+        new Defaults(
+            d.numberOr("powder_use", Range.of(0.05, 1), built.powderUse()),
+            d.numberOr("zinc_yield", Range.of(0.3, 1), built.zincYield()),
+            d.numberOr("heat_up_min_per_mm", Range.of(0.5, 20), built.heatUpMinPerMm()),
+            d.wholeOr("wash_to_coat_max_min", 5, 10_000, built.washToCoatMaxMin()),
+            d.wholeOr("flux_to_zinc_max_min", 5, 10_000, built.fluxToZincMaxMin()),
+            d.wholeOr("zinc_to_powder_max_min", 30, 10_000, built.zincToPowderMaxMin()),
+            d.quantityOr(
+                "degas_above_cure",
+                QuantityKind.TEMPERATURE_DIFFERENCE,
+                Range.of(0, 80),
+                built.degasAboveCureC()),
+            d.wholeOr("degas_min", 5, 1_000, built.degasMin()),
+            d.quantityOr("hook_area", QuantityKind.AREA, Range.of(0, 1), built.hookAreaM2()),
+            d.wholeOr("shelf_months", 1, 120, built.shelfMonths()),
+            d.quantityOr("part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()));
+    d.finish();
+    return read;
+  }
+}

@@ -1,0 +1,293 @@
+package spangle.intake.read;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import spangle.equipment.Span;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.week.Shop;
+
+/**
+ * Dates and times as people write them, into minutes from the week's zero. A date that may be read
+ * two ways is refused, never guessed.
+ */
+final class Times {
+  /** Order of day and month in dates written with slashes. */
+  enum Order {
+    /** Nobody has said. */
+    UNKNOWN,
+    /** Day, month, year. */
+    DMY,
+    /** Month, day, year. */
+    MDY,
+    /** Year, month, day. */
+    YMD
+  }
+
+  /** Which end of a day a bare date means. */
+  enum Edge {
+    /** 00:00, for what comes in. */
+    START,
+    /** 24:00, for what must be done. */
+    END
+  }
+
+  private static final List<String> DAYS =
+      List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+  private static final Pattern CLOCK = Pattern.compile("([0-2]?[0-9])[:.h]([0-5][0-9])(?::00)?");
+  private static final Pattern DAY =
+      Pattern.compile(
+          "(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?(?:[ ,]+(\\S+))?");
+  private static final Pattern ISO =
+      Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[ t]+(\\S+))?");
+  private static final Pattern DOTTED =
+      Pattern.compile("([0-9]{1,2})\\.([0-9]{1,2})\\.([0-9]{4}|[0-9]{2})(?:[ ,]+(\\S+))?");
+  private static final Pattern SLASHED =
+      Pattern.compile("([0-9]{1,4})/([0-9]{1,2})/([0-9]{1,4})(?:[ ,]+(\\S+))?");
+  private static final Pattern SERIAL = Pattern.compile("([345][0-9]{4})(?:[.,]([0-9]{1,12}))?");
+
+  /** Day 0 of spreadsheet serial dates after February 1900 (the 1900 date system). */
+  private static final LocalDate SERIAL_ZERO = LocalDate.of(1899, 12, 30);
+
+  private final LocalDate weekStart;
+  private final Order order;
+
+  Times(LocalDate weekStart, Order order) {
+    this.weekStart = weekStart;
+    this.order = order;
+  }
+
+  Times with(Order other) {
+    return new Times(weekStart, other);
+  }
+
+  LocalDate weekStart() {
+    return weekStart;
+  }
+
+  /** Minutes from the week's zero; notes a problem and gives nothing when it cannot be read. */
+  OptionalInt minute(String key, Datum.Scalar scalar, Edge edge, Notes notes) {
+    try {
+      Optional<Reading> reading = read(scalar.text());
+      if (reading.isPresent()) {
+        return minute(key, scalar, reading.get(), edge, notes);
+      }
+    } catch (DateTimeException impossible) {
+      notes.add(
+          ProblemCode.NOT_A_TIME,
+          scalar.place(),
+          key,
+          scalar.text(),
+          "",
+          "there is no such date or time",
+          "write it like " + weekStart + " 07:00 or mon 07:00");
+      return OptionalInt.empty();
+    }
+    boolean due = key.equals("due");
+    notes.add(
+        due ? ProblemCode.DUE_NOT_A_DATE : ProblemCode.NOT_A_TIME,
+        scalar.place(),
+        key,
+        scalar.text(),
+        "a date, or a day of the week",
+        due
+            ? "'" + scalar.text() + "' is no date; the words are kept, urgency is not a due date"
+            : "'" + scalar.text() + "' is no date or time",
+        "write it like " + weekStart + " 07:00 or mon 07:00");
+    return OptionalInt.empty();
+  }
+
+  private OptionalInt minute(
+      String key, Datum.Scalar scalar, Reading reading, Edge edge, Notes notes) {
+    if (reading.twoWays()) {
+      notes.add(
+          ProblemCode.DATE_TWO_WAYS,
+          scalar.place(),
+          key,
+          scalar.text(),
+          "",
+          "day and month can be read both ways: "
+              + reading.date()
+              + " or "
+              + reading.other().orElse(reading.date()),
+          "write it like 2026-11-02, or give 'dates: dmy' for this customer's files");
+      return OptionalInt.empty();
+    }
+    long days = ChronoUnit.DAYS.between(weekStart, reading.date());
+    if (Math.abs(days) > 3660) {
+      notes.add(
+          ProblemCode.NOT_A_TIME,
+          scalar.place(),
+          key,
+          scalar.text(),
+          "within ten years of the week",
+          "the date is more than ten years from the planned week",
+          "check the year");
+      return OptionalInt.empty();
+    }
+    int ofDay = reading.minuteOfDay().orElse(edge == Edge.START ? 0 : Shop.DAY_MIN);
+    return OptionalInt.of((int) days * Shop.DAY_MIN + ofDay);
+  }
+
+  /** A date alone. */
+  Optional<LocalDate> date(String key, Datum.Scalar scalar, Notes notes) {
+    OptionalInt minute = minute(key, scalar, Edge.START, notes);
+    return minute.isEmpty()
+        ? Optional.empty()
+        : Optional.of(weekStart.plusDays(Math.floorDiv(minute.getAsInt(), Shop.DAY_MIN)));
+  }
+
+  private record Reading(LocalDate date, OptionalInt minuteOfDay, Optional<LocalDate> other) {
+    boolean twoWays() {
+      return other.isPresent() && !other.get().equals(date);
+    }
+  }
+
+  private Optional<Reading> read(String text) {
+    String lower = text.toLowerCase(Locale.ROOT).strip();
+    if (lower.length() > 40) {
+      return Optional.empty();
+    }
+    Matcher day = DAY.matcher(lower);
+    if (day.matches()) {
+      return at(weekStart.plusDays(DAYS.indexOf(day.group(1))), day.group(2), Optional.empty());
+    }
+    Matcher iso = ISO.matcher(lower);
+    if (iso.matches()) {
+      return at(date(iso.group(1), iso.group(2), iso.group(3)), iso.group(4), Optional.empty());
+    }
+    Matcher dotted = DOTTED.matcher(lower);
+    if (dotted.matches()) {
+      LocalDate date = date(year(dotted.group(3)), dotted.group(2), dotted.group(1));
+      return at(date, dotted.group(4), Optional.empty());
+    }
+    Matcher slashed = SLASHED.matcher(lower);
+    if (slashed.matches()) {
+      return slashed(slashed);
+    }
+    Matcher serial = SERIAL.matcher(lower);
+    return serial.matches() ? Optional.of(serial(serial)) : Optional.empty();
+  }
+
+  private Reading serial(Matcher serial) {
+    LocalDate date = SERIAL_ZERO.plusDays(Long.parseLong(serial.group(1)));
+    if (serial.group(2) == null) {
+      return new Reading(date, OptionalInt.empty(), Optional.empty());
+    }
+    double fraction = Double.parseDouble("0." + serial.group(2));
+    int minute = (int) Math.round(fraction * Shop.DAY_MIN);
+    return new Reading(
+        date, minute == 0 ? OptionalInt.empty() : OptionalInt.of(minute), Optional.empty());
+  }
+
+  private Optional<Reading> slashed(Matcher m) {
+    if (m.group(1).length() == 4) {
+      return at(date(m.group(1), m.group(2), m.group(3)), m.group(4), Optional.empty());
+    }
+    if (m.group(1).length() > 2 || m.group(3).length() == 3 || m.group(3).length() == 1) {
+      return Optional.empty();
+    }
+    String year = year(m.group(3));
+    int first = Integer.parseInt(m.group(1));
+    int second = Integer.parseInt(m.group(2));
+    boolean dayFirst = order == Order.DMY || (order == Order.UNKNOWN && first > 12);
+    boolean monthFirst = order == Order.MDY || (order == Order.UNKNOWN && second > 12);
+    if (dayFirst) {
+      return at(date(year, m.group(2), m.group(1)), m.group(4), Optional.empty());
+    }
+    LocalDate american = date(year, m.group(1), m.group(2));
+    return monthFirst
+        ? at(american, m.group(4), Optional.empty())
+        : at(american, m.group(4), Optional.of(date(year, m.group(2), m.group(1))));
+  }
+
+  private static String year(String digits) {
+    return digits.length() == 2 ? "20" + digits : digits;
+  }
+
+  private static LocalDate date(String year, String month, String day) {
+    return LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
+  }
+
+  private static Optional<Reading> at(
+      LocalDate date, @org.jspecify.annotations.Nullable String clock, Optional<LocalDate> other) {
+    if (clock == null) {
+      return Optional.of(new Reading(date, OptionalInt.empty(), other));
+    }
+    OptionalInt minute = clock(clock);
+    return minute.isEmpty() ? Optional.empty() : Optional.of(new Reading(date, minute, other));
+  }
+
+  /** Minutes of the day of {@code 07:30}, {@code 7.30}, {@code 24:00}. */
+  static OptionalInt clock(String text) {
+    Matcher clock = CLOCK.matcher(text.strip().toLowerCase(Locale.ROOT));
+    if (!clock.matches()) {
+      return OptionalInt.empty();
+    }
+    int minute = Integer.parseInt(clock.group(1)) * 60 + Integer.parseInt(clock.group(2));
+    return minute <= Shop.DAY_MIN ? OptionalInt.of(minute) : OptionalInt.empty();
+  }
+
+  /** A time of day that must be there. */
+  static OptionalInt clock(Fields fields, String key) {
+    Optional<Datum.Scalar> scalar = fields.needed(key);
+    if (scalar.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    OptionalInt minute = clock(scalar.get().text());
+    if (minute.isEmpty()) {
+      notAClock(fields.notes(), key, scalar.get());
+    }
+    return minute;
+  }
+
+  /** {@code from} and {@code to} of a stretch of one day; an end before the start is next day's. */
+  static Optional<Span> hours(Fields fields) {
+    OptionalInt from = clock(fields, "from");
+    OptionalInt to = clock(fields, "to");
+    if (from.isEmpty() || to.isEmpty()) {
+      return Optional.empty();
+    }
+    int end = to.getAsInt() <= from.getAsInt() ? to.getAsInt() + Shop.DAY_MIN : to.getAsInt();
+    return Optional.of(new Span(from.getAsInt(), end));
+  }
+
+  /** {@code 09:00-09:15}. */
+  static Optional<Span> stretch(String key, Datum.Scalar scalar, Notes notes) {
+    String[] ends = scalar.text().split("\\s*(?:-|\u2013| to )\\s*", -1);
+    if (ends.length == 2) {
+      OptionalInt from = clock(ends[0]);
+      OptionalInt to = clock(ends[1]);
+      if (from.isPresent() && to.isPresent() && from.getAsInt() < to.getAsInt()) {
+        return Optional.of(new Span(from.getAsInt(), to.getAsInt()));
+      }
+    }
+    notAClock(notes, key, scalar);
+    return Optional.empty();
+  }
+
+  private static void notAClock(Notes notes, String key, Datum.Scalar scalar) {
+    notes.add(
+        ProblemCode.NOT_A_TIME,
+        scalar.place(),
+        key,
+        scalar.text(),
+        "00:00 to 24:00",
+        "'" + scalar.text() + "' is no time of day",
+        "write it like 07:30, a stretch like 09:00-09:15");
+  }
+
+  /** 0 = Monday. */
+  static OptionalInt weekday(String text) {
+    String lower = text.toLowerCase(Locale.ROOT).strip();
+    int day = lower.length() < 3 ? -1 : DAYS.indexOf(lower.substring(0, 3));
+    return day < 0 ? OptionalInt.empty() : OptionalInt.of(day);
+  }
+}
