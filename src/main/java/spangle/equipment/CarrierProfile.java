@@ -10,8 +10,8 @@ import spangle.measure.Box;
  * @param title words for the sheet
  * @param kind what it is
  * @param hanging how pieces lie on it
- * @param outside its own outside, which must pass doors and stand in ovens (length along the line of
- *     travel, width across, height)
+ * @param outside its own outside, which must pass doors and stand in ovens (length along the line
+ *     of travel, width across, height)
  * @param usable where parts may hang: length = along the bar, width = off one face, height = drop
  * @param faces faces that are hung
  * @param gapAcrossMm least clear distance side by side, mm

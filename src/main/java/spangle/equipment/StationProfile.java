@@ -16,8 +16,8 @@ import spangle.measure.Box;
  * @param maxMassKg most it may hold, kg; infinite where nothing is said
  * @param manning who must be there
  * @param pace how long a visit takes
- * @param longestWaitAfterMin minutes until the next station at most; {@link Integer#MAX_VALUE} where
- *     there is no limit
+ * @param longestWaitAfterMin minutes until the next station at most; {@link Integer#MAX_VALUE}
+ *     where there is no limit
  * @param celsius bath or air temperature; NaN where it has none
  * @param cautions what must be said on the sheet
  */

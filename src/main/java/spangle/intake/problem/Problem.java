@@ -67,9 +67,7 @@ public record Problem(
 
   private static String shown(String text) {
     String clean = clean(text);
-    return clean.length() <= LONGEST_VALUE
-        ? clean
-        : clean.substring(0, LONGEST_VALUE - 3) + "...";
+    return clean.length() <= LONGEST_VALUE ? clean : clean.substring(0, LONGEST_VALUE - 3) + "...";
   }
 
   private static String shownLong(String text) {

@@ -213,7 +213,7 @@ final class Fields {
           key,
           scalar.text(),
           kind.noun() + " such as " + kind.example(),
-          bareNumber ? "the number has no unit" : complaint.getMessage(),
+          bareNumber ? "the number has no unit" : "this is not " + complaint.expected(),
           bareNumber
               ? "write the unit, or name the field " + key + "_" + unitName(kind)
               : complaint.remedy());
@@ -255,7 +255,7 @@ final class Fields {
           key,
           scalar.text(),
           range.words(""),
-          complaint.getMessage(),
+          "this is not " + complaint.expected(),
           complaint.remedy());
       return OptionalDouble.empty();
     }
@@ -317,7 +317,8 @@ final class Fields {
   }
 
   private <E> Optional<E> word(String key, Datum.Scalar scalar, Map<String, E> words) {
-    String typed = scalar.text().toLowerCase(Locale.ROOT).strip().replace(' ', '-').replace('_', '-');
+    String typed =
+        scalar.text().toLowerCase(Locale.ROOT).strip().replace(' ', '-').replace('_', '-');
     E found = words.get(typed);
     if (found == null) {
       notes.add(

@@ -54,12 +54,10 @@ final class LineReader {
       Optional<String> startsWith = station.scalar("starts_with").map(Datum.Scalar::text);
       OptionalDouble startsAt =
           station.quantity("starts_at", QuantityKind.TEMPERATURE, Range.of(0, 400));
-      double level =
-          station.quantityOr("level", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
+      double level = station.quantityOr("level", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
       station.finish();
       if (id.isPresent() && profile.isPresent()) {
-        stations.add(
-            new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level));
+        stations.add(new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level));
       }
     }
     return stations;
@@ -87,8 +85,7 @@ final class LineReader {
       }
       carrier.finish();
       if (id.isPresent() && profile.isPresent()) {
-        carriers.add(
-            new CarrierUse(id.get(), profile.get(), owned, Math.min(inStrip, owned)));
+        carriers.add(new CarrierUse(id.get(), profile.get(), owned, Math.min(inStrip, owned)));
       }
     }
     return carriers;
@@ -119,12 +116,18 @@ final class LineReader {
     }
     boolean cures = read.kind() == LineKind.POWDER || read.kind() == LineKind.LIQUID;
     if (cures && (!oven || kettle)) {
-      incomplete(line, line.place(), read, "a paint line needs an oven or drying room and no kettle");
+      incomplete(
+          line, line.place(), read, "a paint line needs an oven or drying room and no kettle");
     }
     if (oven && read.settingsC().isEmpty()) {
-      incomplete(line, line.place(), read, "a line with ovens needs 'settings_c', what they may be set to");
+      incomplete(
+          line,
+          line.place(),
+          read,
+          "a line with ovens needs 'settings_c', what they may be set to");
     }
-    if (read.carriers().stream().noneMatch(c -> c.usable() > 0) && read.kind() != LineKind.OUTSIDE) {
+    if (read.carriers().stream().noneMatch(c -> c.usable() > 0)
+        && read.kind() != LineKind.OUTSIDE) {
       incomplete(line, line.place(), read, "the line has no rack, cart, beam or basket to use");
     }
     for (StationUse station : read.machines()) {
@@ -136,8 +139,7 @@ final class LineReader {
 
   private static void checkSettings(
       Fields line, ShopLine read, StationUse station, OvenProfile oven) {
-    boolean any =
-        read.settingsC().stream().anyMatch(c -> c >= oven.minC() && c <= oven.maxC());
+    boolean any = read.settingsC().stream().anyMatch(c -> c >= oven.minC() && c <= oven.maxC());
     if (!read.settingsC().isEmpty() && !any) {
       incomplete(
           line,
@@ -148,14 +150,16 @@ final class LineReader {
   }
 
   private static void incomplete(Fields fields, Place place, ShopLine line, String why) {
-    fields.notes().add(
-        ProblemCode.LINE_INCOMPLETE,
-        place,
-        "lines",
-        line.id(),
-        "",
-        "line '" + line.id() + "': " + why,
-        "complete the line in shop.yaml");
+    fields
+        .notes()
+        .add(
+            ProblemCode.LINE_INCOMPLETE,
+            place,
+            "lines",
+            line.id(),
+            "",
+            "line '" + line.id() + "': " + why,
+            "complete the line in shop.yaml");
   }
 
   /** Every id of a line, station or carrier is used once. */

@@ -190,12 +190,8 @@ final class ProfileReader {
             inside.get(),
             usable.get(),
             mm("rim", 150),
-            fields
-                .quantity("bath", QuantityKind.TEMPERATURE, Range.of(425, 630))
-                .orElse(450),
-            fields
-                .quantityNeeded("zinc", QuantityKind.MASS, Range.of(100, 2_000_000))
-                .orElse(100),
+            fields.quantity("bath", QuantityKind.TEMPERATURE, Range.of(425, 630)).orElse(450),
+            fields.quantityNeeded("zinc", QuantityKind.MASS, Range.of(100, 2_000_000)).orElse(100),
             fields.number("kg_per_hour", Range.of(1, 100_000)).orElse(0),
             fields.quantityNeeded("max_dip", QuantityKind.MASS, KG).orElse(1),
             fields.wholeOr("hook_places", 1, 20, 1),

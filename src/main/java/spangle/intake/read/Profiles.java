@@ -84,8 +84,7 @@ final class Profiles {
           "the profile is empty",
           "write kind, title, sizes and limits");
     } catch (UnreadableException broken) {
-      own.add(
-          broken.code(), broken.place(), "", "", broken.limit(), broken.why(), broken.remedy());
+      own.add(broken.code(), broken.place(), "", "", broken.limit(), broken.why(), broken.remedy());
     }
     return Optional.empty();
   }

@@ -58,7 +58,8 @@ final class ShopReader {
               "week_start",
               scalar.get().text(),
               "a Monday",
-              "that day is a " + date.get().getDayOfWeek().toString().toLowerCase(java.util.Locale.ROOT),
+              "that day is a "
+                  + date.get().getDayOfWeek().toString().toLowerCase(java.util.Locale.ROOT),
               "write " + monday);
       return Optional.empty();
     }
@@ -225,8 +226,7 @@ final class ShopReader {
     if (date.isEmpty()) {
       return OptionalInt.empty();
     }
-    OptionalInt minute =
-        times.minute("date", date.get(), Times.Edge.START, owner.notes());
+    OptionalInt minute = times.minute("date", date.get(), Times.Edge.START, owner.notes());
     return minute.isEmpty()
         ? minute
         : OptionalInt.of(Math.floorDiv(minute.getAsInt(), Shop.DAY_MIN));
@@ -269,8 +269,7 @@ final class ShopReader {
           blocks.add(
               new Maintenance(
                   station.get(),
-                  new Span(
-                      zero + hours.get().startMin(), zero + hours.get().endMin()),
+                  new Span(zero + hours.get().startMin(), zero + hours.get().endMin()),
                   why));
         }
       }
@@ -337,7 +336,8 @@ final class ShopReader {
             d.wholeOr("degas_min", 5, 1_000, built.degasMin()),
             d.quantityOr("hook_area", QuantityKind.AREA, Range.of(0, 1), built.hookAreaM2()),
             d.wholeOr("shelf_months", 1, 120, built.shelfMonths()),
-            d.quantityOr("part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()));
+            d.quantityOr(
+                "part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()));
     d.finish();
     return read;
   }

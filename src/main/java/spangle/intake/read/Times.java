@@ -39,8 +39,7 @@ final class Times {
     END
   }
 
-  private static final List<String> DAYS =
-      List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+  private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
   private static final Pattern CLOCK = Pattern.compile("([0-2]?[0-9])[:.h]([0-5][0-9])(?::00)?");
   private static final Pattern DAY =
       Pattern.compile(

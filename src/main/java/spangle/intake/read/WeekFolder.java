@@ -21,8 +21,8 @@ import spangle.intake.source.Bytes;
 import spangle.intake.source.Limits;
 
 /**
- * The only way to the files of a week: nothing outside the folder is opened, no link is followed out
- * of it, nothing larger than the limits is read, and the digest of everything read is kept.
+ * The only way to the files of a week: nothing outside the folder is opened, no link is followed
+ * out of it, nothing larger than the limits is read, and the digest of everything read is kept.
  */
 final class WeekFolder {
   private final Path root;
@@ -66,7 +66,9 @@ final class WeekFolder {
   boolean inside(String file) {
     try {
       Path path = root.resolve(file).normalize();
-      return path.startsWith(root) && path.toRealPath().startsWith(root) && Files.isRegularFile(path);
+      return path.startsWith(root)
+          && path.toRealPath().startsWith(root)
+          && Files.isRegularFile(path);
     } catch (IOException | java.nio.file.InvalidPathException no) {
       return false;
     }

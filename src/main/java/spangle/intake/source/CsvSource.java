@@ -213,7 +213,9 @@ public final class CsvSource {
   private Datum.Scalar scalar(Place place, String value) throws UnreadableException {
     if (value.length() > Limits.VALUE_CHARS) {
       throw UnreadableException.tooLarge(
-          place, "one cell has " + value.length() + " characters", Limits.VALUE_CHARS + " characters");
+          place,
+          "one cell has " + value.length() + " characters",
+          Limits.VALUE_CHARS + " characters");
     }
     return new Datum.Scalar(place, value.strip());
   }

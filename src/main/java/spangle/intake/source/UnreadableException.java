@@ -30,7 +30,11 @@ public final class UnreadableException extends Exception {
   /** A file beyond a limit. */
   public static UnreadableException tooLarge(Place place, String why, String limit) {
     return new UnreadableException(
-        ProblemCode.FILE_TOO_LARGE, place, why, limit, "split the file, or leave out what is not needed");
+        ProblemCode.FILE_TOO_LARGE,
+        place,
+        why,
+        limit,
+        "split the file, or leave out what is not needed");
   }
 
   /** Where. */

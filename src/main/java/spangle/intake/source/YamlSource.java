@@ -58,7 +58,8 @@ public final class YamlSource {
       return root == null ? Optional.empty() : Optional.of(datum(root, 0));
     } catch (MarkedYAMLException broken) {
       throw UnreadableException.grammar(
-          place(broken.getProblemMark() == null ? broken.getContextMark() : broken.getProblemMark()),
+          place(
+              broken.getProblemMark() == null ? broken.getContextMark() : broken.getProblemMark()),
           "this is not YAML: " + (broken.getProblem() == null ? "bad layout" : broken.getProblem()),
           "check indentation, quotes and colons near this line");
     } catch (YAMLException refused) {
@@ -117,7 +118,9 @@ public final class YamlSource {
     String text = node.getValue();
     if (text.length() > Limits.VALUE_CHARS) {
       throw UnreadableException.tooLarge(
-          place, "one value has " + text.length() + " characters", Limits.VALUE_CHARS + " characters");
+          place,
+          "one value has " + text.length() + " characters",
+          Limits.VALUE_CHARS + " characters");
     }
     boolean empty = node.isPlain() && (text.equals("~") || text.equals("null"));
     return new Datum.Scalar(place, empty ? "" : text.strip());

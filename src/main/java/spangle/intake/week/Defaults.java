@@ -1,8 +1,8 @@
 package spangle.intake.week;
 
 /**
- * Values that stand in where a data sheet or a measurement is silent. All are common practice, to be
- * replaced by the shop's own.
+ * Values that stand in where a data sheet or a measurement is silent. All are common practice, to
+ * be replaced by the shop's own.
  *
  * @param powderUse share of sprayed powder that stays on the work
  * @param zincYield zinc on work / zinc bought
