@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
     description = "Plans a metal shop's finishing week: paint racks, oven batches, kettle loads.",
     subcommands = {
       CalcCommand.class,
+      FitCommand.class,
     })
 public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";

@@ -1,0 +1,97 @@
+package spangle.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import spangle.measure.Box;
+
+/**
+ * A part as fitting sees it: its outside box and the lays in which it may hang. A fit found for the
+ * convex hull of a part holds for the part.
+ *
+ * @param box outside size
+ * @param lays every choice of the side across; the roll about an axis and two dips go by the box
+ */
+public record Body(Box box, List<Lay> lays) {
+  /** Copies the list. */
+  public Body {
+    lays = List.copyOf(lays);
+  }
+
+  /** A part of which only the outside size is known: three lays, one for each side across. */
+  public static Body of(Box box) {
+    double a = box.shortestMm();
+    double b = box.middleMm();
+    double c = box.longestMm();
+    return new Body(
+        box,
+        List.of(
+            new Lay(a, new RectangleSilhouette(c, b)),
+            new Lay(b, new RectangleSilhouette(c, a)),
+            new Lay(c, new RectangleSilhouette(b, a))));
+  }
+
+  /**
+   * A round part.
+   *
+   * @param diameterMm outside diameter
+   * @param lengthMm along the axis
+   */
+  public static Body cylinder(double diameterMm, double lengthMm) {
+    return new Body(
+        new Box(lengthMm, diameterMm, diameterMm),
+        List.of(
+            new Lay(
+                diameterMm,
+                new RectangleSilhouette(
+                    Math.max(lengthMm, diameterMm), Math.min(lengthMm, diameterMm))),
+            new Lay(lengthMm, new DiscSilhouette(diameterMm))));
+  }
+
+  /**
+   * A part of one outline all across: an angle, a frame, a folded profile, a bent sheet.
+   *
+   * @param outline points of the side view; their convex hull counts
+   * @param acrossMm size square to the outline
+   */
+  public static Body prism(List<Silhouette.Corner> outline, double acrossMm) {
+    HullSilhouette side = new HullSilhouette(outline);
+    double length = side.lengthMm();
+    double height = side.heightMm();
+    return new Body(
+        new Box(length, acrossMm, height),
+        List.of(
+            new Lay(acrossMm, side),
+            new Lay(acrossMm, side.mirrored()),
+            rectangle(height, length, acrossMm),
+            rectangle(length, height, acrossMm)));
+  }
+
+  /**
+   * A part of which points in space are known, for example the corners of a folded pattern.
+   *
+   * @param points x, y, z in mm; their convex hull counts
+   */
+  public static Body points(List<double[]> points) {
+    List<Lay> lays = new ArrayList<>();
+    double[] size = new double[3];
+    for (int axis = 0; axis < 3; axis++) {
+      int across = axis;
+      double low = points.stream().mapToDouble(p -> p[across]).min().orElse(0);
+      double high = points.stream().mapToDouble(p -> p[across]).max().orElse(0);
+      size[axis] = high - low;
+      HullSilhouette side =
+          new HullSilhouette(
+              points.stream()
+                  .map(p -> new Silhouette.Corner(p[(across + 1) % 3], p[(across + 2) % 3]))
+                  .toList());
+      lays.add(new Lay(size[axis], side));
+      lays.add(new Lay(size[axis], side.mirrored()));
+    }
+    return new Body(new Box(size[0], size[1], size[2]), lays);
+  }
+
+  private static Lay rectangle(double acrossMm, double oneMm, double otherMm) {
+    return new Lay(
+        acrossMm, new RectangleSilhouette(Math.max(oneMm, otherMm), Math.min(oneMm, otherMm)));
+  }
+}

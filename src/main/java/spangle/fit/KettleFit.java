@@ -1,0 +1,160 @@
+package spangle.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spangle.measure.Interval;
+
+/** Answers whether a part goes in, by every station on its way. */
+public final class KettleFit {
+  private KettleFit() {}
+
+  /** The answer for one kettle of which nothing else is known. */
+  public static FitAnswer answer(FitRequest request, UsableSpace kettle) {
+    return answer(request, KettleWay.bare(kettle), List.of());
+  }
+
+  /** The answer for a whole way. */
+  public static FitAnswer answer(FitRequest request, KettleWay way) {
+    return answer(request, way, List.of());
+  }
+
+  /**
+   * The answer for a whole way.
+   *
+   * @param others other kettles that may be named as a way out
+   */
+  public static FitAnswer answer(FitRequest request, KettleWay way, List<UsableSpace> others) {
+    Optional<Attitude> whole = WholeFit.best(request.body(), way.tightest(), request.rules());
+    if (whole.isPresent()) {
+      Optional<FitAnswer> answer = whole(request, way, whole.get());
+      return answer.orElseGet(() -> no(request, way, others, craneOf(way)));
+    }
+    if (request.rules().twoDips()) {
+      Optional<FitAnswer> answer = twoDips(request, way);
+      if (answer.isPresent()) {
+        return answer.get();
+      }
+    }
+    return no(request, way, others, Optional.of(Bottleneck.of(request, way)));
+  }
+
+  /** The answer for a room: oven, booth, door, carrier. The part goes in whole or not at all. */
+  public static FitAnswer room(FitRequest request, UsableSpace room) {
+    return answer(request.withRules(FitRules.ROOM), KettleWay.bare(room), List.of());
+  }
+
+  private static Optional<FitAnswer> whole(FitRequest request, KettleWay way, Attitude attitude) {
+    double wanted = attitude.hangDeg(request.rules().drainDeg());
+    double hang = wanted;
+    Optional<Lift> lift = lift(request, way, attitude.side().uprightMm(wanted), 0);
+    if (lift.isPresent() && lift.get().hookMarginMm() < 0) {
+      hang = lowestDeg(attitude);
+      lift = lift(request, way, attitude.side().uprightMm(hang), 0);
+    }
+    if (lift.isPresent() && !lift.get().possible()) {
+      return Optional.empty();
+    }
+    List<String> cautions = new ArrayList<>(Cautions.whole(attitude, request.rules()));
+    if (hang != wanted) {
+      cautions.add(Cautions.hookLowersTheAngle(way, wanted, hang));
+    }
+    cautions.addAll(Cautions.lift(request, way, lift));
+    return Optional.of(
+        new FitAnswer(
+            attitude.straight() ? Verdict.STRAIGHT : Verdict.TILTED,
+            way.tightest(),
+            request.rules(),
+            Optional.of(attitude),
+            Optional.empty(),
+            Optional.empty(),
+            hang,
+            lift,
+            Bottleneck.forWhole(request, way, attitude),
+            cautions,
+            List.of()));
+  }
+
+  /** The allowed angle at which the part hangs least high; heights are lowest at range ends. */
+  private static double lowestDeg(Attitude attitude) {
+    double best = attitude.statedDeg();
+    for (Interval window : attitude.windowsDeg()) {
+      for (double end : new double[] {window.min(), window.max()}) {
+        if (attitude.side().uprightMm(end) < attitude.side().uprightMm(best)) {
+          best = end;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static Optional<FitAnswer> twoDips(FitRequest request, KettleWay way) {
+    Optional<TwoDips> found =
+        TwoDipSearch.find(request.body().box(), way.kettle(), request.rules().overlapMm());
+    if (found.isEmpty() || Pickles.refusedBy(request, way, found.get()).isPresent()) {
+      return Optional.empty();
+    }
+    TwoDips dips = found.get();
+    double upright = new RectangleSilhouette(dips.lMm(), dips.hMm()).uprightMm(dips.hangDeg());
+    double freeEnd = Math.max(0, upright - way.kettle().depthMm() - way.kettle().rimMm());
+    Optional<Lift> lift = lift(request, way, upright, freeEnd);
+    if (lift.isPresent() && !lift.get().possible()) {
+      return Optional.empty();
+    }
+    List<String> cautions = new ArrayList<>(Cautions.twoDips(dips, freeEnd));
+    cautions.addAll(Pickles.words(request, way));
+    cautions.addAll(Cautions.lift(request, way, lift));
+    return Optional.of(
+        new FitAnswer(
+            Verdict.TWO_DIPS,
+            way.kettle(),
+            request.rules(),
+            Optional.empty(),
+            found,
+            Optional.empty(),
+            dips.hangDeg(),
+            lift,
+            Optional.of(Bottleneck.of(request, way)),
+            cautions,
+            List.of()));
+  }
+
+  private static FitAnswer no(
+      FitRequest request, KettleWay way, List<UsableSpace> others, Optional<String> limitedBy) {
+    Shortage nearest = Shortage.of(request.body(), way.tightest());
+    Optional<Lift> lift = lift(request, way, nearest.lay().side().uprightMm(0), 0);
+    return new FitAnswer(
+        Verdict.NO,
+        way.tightest(),
+        request.rules(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(nearest),
+        nearest.tiltDeg(),
+        lift,
+        limitedBy,
+        Cautions.lift(request, way, lift),
+        WaysOut.of(request, way, nearest, others));
+  }
+
+  private static Optional<String> craneOf(KettleWay way) {
+    return way.crane().map(Crane::name);
+  }
+
+  private static Optional<Lift> lift(
+      FitRequest request, KettleWay way, double uprightMm, double freeEndMm) {
+    return way.crane()
+        .map(
+            crane ->
+                new Lift(
+                    crane,
+                    request.massKg().isPresent()
+                        ? OptionalDouble.of(
+                            request.massKg().getAsDouble() * (1 + Crane.DRAINING_ZINC_SHARE)
+                                + request.jigKg())
+                        : OptionalDouble.empty(),
+                    Crane.OVER_RIM_MM + uprightMm + crane.slingMm(),
+                    freeEndMm));
+  }
+}
