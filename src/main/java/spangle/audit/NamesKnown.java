@@ -17,18 +17,12 @@ final class NamesKnown extends Rule {
   NamesKnown() {
     super(
         "names-known",
-        "Everything the plan names is in its brief, and no name stands for two things.",
+        "Everything the plan names is in its brief, and no number stands for two batches or loads.",
         "");
   }
 
   @Override
   void check(PlanView view, Findings findings) {
-    Set<String> lots = new HashSet<>();
-    for (Lot lot : view.brief().lots()) {
-      if (!lots.add(lot.id())) {
-        findings.add(lot.id(), "the brief holds two lots of this name");
-      }
-    }
     Set<String> batches = new HashSet<>();
     Set<String> loads = new HashSet<>();
     for (PlannedBatch batch : view.plan().batches()) {

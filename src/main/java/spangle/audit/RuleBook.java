@@ -2,9 +2,13 @@ package spangle.audit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Every rule a plan is held to, in the order in which findings are told. */
 public final class RuleBook {
+  /** Asked before all others. */
+  static final Rule SOUND = new BriefSound();
+
   /** Names and quantities first, then what hangs together, then times, then the sums. */
   static final List<Rule> RULES =
       List.of(
@@ -62,7 +66,7 @@ public final class RuleBook {
 
   /** All rules. */
   public static List<Entry> entries() {
-    return RULES.stream()
+    return Stream.concat(Stream.of(SOUND), RULES.stream())
         .map(rule -> new Entry(rule.name(), rule.words(), rule.solverConstraint()))
         .toList();
   }

@@ -1,0 +1,48 @@
+package spangle.plan.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Optional;
+import spangle.plan.Brief;
+import spangle.plan.Finding;
+import spangle.plan.Plan;
+
+/**
+ * All of a plan that is kept: enough for a stranger's program to check it against its week folder.
+ *
+ * @param format {@link #FORMAT}
+ * @param version letter of the plan, "A" for the first; a reprint after a change gets the next
+ * @param weekFolder the week folder, seen from the folder the plan lies in
+ * @param inputs every file it was made from
+ * @param gates every gate that was looked at and its state; the parts behind a shut gate are not in
+ *     the brief
+ * @param brief what the solver was told
+ * @param plan what it answered
+ * @param findings what the audit said when the plan was made; empty for a plan that keeps every
+ *     rule
+ * @param estimates what to buy, as the estimate wrote it; empty where none was made
+ */
+public record PlanFile(
+    String format,
+    String version,
+    String weekFolder,
+    List<InputDigest> inputs,
+    List<Gate> gates,
+    Brief brief,
+    Plan plan,
+    List<Finding> findings,
+    Optional<JsonNode> estimates) {
+  /** Name and number of this file format. */
+  public static final String FORMAT = "spangle-plan/1";
+
+  /** Copies the lists and refuses another format. */
+  public PlanFile {
+    if (!format.equals(FORMAT)) {
+      throw new IllegalArgumentException(
+          "the format is \"" + format + "\"; this program reads \"" + FORMAT + "\"");
+    }
+    inputs = List.copyOf(inputs);
+    gates = List.copyOf(gates);
+    findings = List.copyOf(findings);
+  }
+}

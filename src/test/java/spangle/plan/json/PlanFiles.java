@@ -1,0 +1,78 @@
+package spangle.plan.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.List;
+import java.util.Optional;
+import spangle.plan.Brief;
+import spangle.plan.Finding;
+import spangle.plan.Kit;
+import spangle.plan.Plan;
+import spangle.plan.PlanFixtures;
+import spangle.plan.PlannedBatch;
+import spangle.plan.Supply;
+
+/** Plan files for tests. */
+public final class PlanFiles {
+  private PlanFiles() {}
+
+  /** One with something in every list. */
+  public static PlanFile full() {
+    PlannedBatch frozen = PlanFixtures.simpleBake("oven-1 #1", "P01", 360, "A");
+    Brief brief =
+        PlanFixtures.yard()
+            .lots(
+                PlanFixtures.powderLot("A").kits("cabinet"),
+                PlanFixtures.powderLot("B").after("Z", 30, Integer.MAX_VALUE),
+                PlanFixtures.zincLot("Z").earlierLeg(),
+                PlanFixtures.powderLot("C"))
+            .kit(
+                new Kit(
+                    "cabinet",
+                    "pump cabinet",
+                    2,
+                    2280,
+                    1,
+                    List.of(new Kit.KitLine("p", "j", 2, 0))))
+            .supply("powder-grey", new Supply.Arrival(0, 12.5, "K1"))
+            .frozen(frozen)
+            .announced(frozen)
+            .build();
+    Plan plan =
+        PlanFixtures.plan(
+            List.of(
+                frozen,
+                PlanFixtures.simpleBake("oven-1 #2", "P02", 500, "B"),
+                PlanFixtures.simpleDip("kettle #1", "Z01", 360, "Z")),
+            List.of(PlanFixtures.leftOut("C")));
+    return of(brief, plan);
+  }
+
+  /** A file of that plan. */
+  public static PlanFile of(Brief brief, Plan plan) {
+    return new PlanFile(
+        PlanFile.FORMAT,
+        "A",
+        "..",
+        List.of(new InputDigest("jobs/monday.csv", 1234, "0a".repeat(32))),
+        List.of(
+            new Gate("J7", "frame", "closed-hollow", false, 12, "no vent holes told", "design")),
+        brief,
+        plan,
+        List.of(new Finding("machine-mass", "oven-1 #2", "weighs \"too\" much")),
+        Optional.of(estimates("{\"powder_kg\":12.50,\"lots\":[\"K1\",null]}")));
+  }
+
+  private static JsonNode estimates(String json) {
+    try {
+      return JsonMapper.builder()
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .build()
+          .readTree(json);
+    } catch (JsonProcessingException notJson) {
+      throw new IllegalArgumentException(notJson);
+    }
+  }
+}
