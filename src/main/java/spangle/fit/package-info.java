@@ -36,7 +36,8 @@
  * (D - h cos a) / sin a}. Swung end for end the second dip does the same from the other end.
  * Setting h = 0 gives the thin bar's rule tan a = (D + f) / L, reach D / sin a; for a box it
  * promises too much on both counts and is never used. The part is thought of as lowered to the full
- * depth; a shallower dip may save angle but never adds reach.
+ * depth; lowered less it would need less angle and reach less far, and that is not counted: the
+ * answer errs on the side of no.
  */
 @org.jspecify.annotations.NullMarked
 package spangle.fit;
