@@ -55,6 +55,13 @@ public record Bar(BarProfile profile, double widthMm, double thicknessMm, double
   }
 
   @Override
+  public Bar withLengthsTimes(double factor) {
+    boolean gauged = profile == BarProfile.FLAT && thicknessMm != widthMm;
+    return new Bar(
+        profile, widthMm * factor, gauged ? thicknessMm : thicknessMm * factor, lengthMm * factor);
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double outlineMm =
         switch (profile) {

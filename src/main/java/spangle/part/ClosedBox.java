@@ -22,6 +22,11 @@ public record ClosedBox(double lengthMm, double widthMm, double heightMm, double
   }
 
   @Override
+  public ClosedBox withLengthsTimes(double factor) {
+    return new ClosedBox(lengthMm * factor, widthMm * factor, heightMm * factor, thicknessMm);
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double facesMm2 = 2 * (lengthMm * widthMm + lengthMm * heightMm + widthMm * heightMm);
     return new Skin(facesMm2, facesMm2, 0, 0, 0, facesMm2 * thicknessMm)

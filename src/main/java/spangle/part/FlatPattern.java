@@ -53,6 +53,18 @@ public record FlatPattern(
   }
 
   @Override
+  public FlatPattern withLengthsTimes(double factor) {
+    return new FlatPattern(
+        netAreaMm2 * factor * factor,
+        cutEdgeMm * factor,
+        thicknessMm,
+        flatLengthMm * factor,
+        flatWidthMm * factor,
+        bends,
+        foldedMm.map(box -> Require.times(box, factor)));
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     return Skin.sheet(netAreaMm2, cutEdgeMm, thicknessMm)
         .measured(

@@ -68,6 +68,16 @@ public record FoldedBlank(
   }
 
   @Override
+  public FoldedBlank withLengthsTimes(double factor) {
+    return new FoldedBlank(
+        netAreaMm2 * factor * factor,
+        cutEdgeMm * factor,
+        thicknessMm,
+        bends,
+        Require.times(foldedMm, factor));
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     return Skin.sheet(netAreaMm2, cutEdgeMm, thicknessMm)
         .measured(

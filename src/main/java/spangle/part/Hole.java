@@ -53,6 +53,10 @@ public record Hole(int count, double areaMm2, double perimeterMm) {
         2 * straight + Math.PI * widthMm);
   }
 
+  Hole withLengthsTimes(double factor) {
+    return new Hole(count, areaMm2 * factor * factor, perimeterMm * factor);
+  }
+
   double totalAreaMm2() {
     return count * areaMm2;
   }

@@ -46,6 +46,11 @@ public record OpenBox(
   }
 
   @Override
+  public OpenBox withLengthsTimes(double factor) {
+    return new OpenBox(lengthMm * factor, widthMm * factor, heightMm * factor, thicknessMm, open);
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double sixMm2 = 2 * (lengthMm * widthMm + lengthMm * heightMm + widthMm * heightMm);
     double facesMm2 = sixMm2 - acrossMm() * alongMm();

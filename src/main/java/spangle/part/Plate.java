@@ -36,6 +36,15 @@ public record Plate(double lengthMm, double widthMm, double thicknessMm, List<Ho
   }
 
   @Override
+  public Plate withLengthsTimes(double factor) {
+    return new Plate(
+        lengthMm * factor,
+        widthMm * factor,
+        thicknessMm,
+        holes.stream().map(hole -> hole.withLengthsTimes(factor)).toList());
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double faceMm2 = lengthMm * widthMm;
     double cutEdgeMm = 2 * (lengthMm + widthMm);

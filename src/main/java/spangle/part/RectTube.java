@@ -22,6 +22,11 @@ public record RectTube(double widthMm, double heightMm, double lengthMm, double 
   }
 
   @Override
+  public RectTube withLengthsTimes(double factor) {
+    return new RectTube(widthMm * factor, heightMm * factor, lengthMm * factor, wallMm);
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double boreWidthMm = widthMm - 2 * wallMm;
     double boreHeightMm = heightMm - 2 * wallMm;

@@ -1,6 +1,8 @@
 package spangle.part;
 
-/** Checks that dimensions belong to this world. */
+import spangle.measure.Box;
+
+/** Checks that dimensions belong to this world, and scales them. */
 final class Require {
   /** Nothing a shop handles is longer than a kilometre; beyond it a unit was mistaken. */
   private static final double LONGEST_MM = 1_000_000;
@@ -35,6 +37,10 @@ final class Require {
           "less than half the smallest outside size, " + smallestSideMm / 2 + " mm",
           "check the unit, or give the piece as a solid bar or a plate");
     }
+  }
+
+  static Box times(Box box, double factor) {
+    return new Box(box.lengthMm() * factor, box.widthMm() * factor, box.heightMm() * factor);
   }
 
   static void density(double kgM3) {

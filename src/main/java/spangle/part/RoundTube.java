@@ -18,6 +18,11 @@ public record RoundTube(double diameterMm, double lengthMm, double wallMm) imple
   }
 
   @Override
+  public RoundTube withLengthsTimes(double factor) {
+    return new RoundTube(diameterMm * factor, lengthMm * factor, wallMm);
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double boreMm = diameterMm - 2 * wallMm;
     double boreMm2 = Math.PI * boreMm * boreMm / 4;

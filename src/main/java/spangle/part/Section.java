@@ -15,6 +15,12 @@ public record Section(SectionProfile profile, double lengthMm) implements Shape 
     Require.length(lengthMm, "section length");
   }
 
+  /** Only the length: the section is standard whatever unit the length was written in. */
+  @Override
+  public Section withLengthsTimes(double factor) {
+    return new Section(profile, lengthMm * factor);
+  }
+
   @Override
   public Measured measure(double densityKgM3, Edges edges) {
     return TubeSkin.of(lengthMm, profile.outerMm(), profile.boreMm(), profile.metalMm2())

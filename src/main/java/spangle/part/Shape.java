@@ -27,6 +27,15 @@ public sealed interface Shape
    */
   Measured measure(double densityKgM3, Edges edges);
 
+  /**
+   * The same piece with its lengths taken in a larger or smaller unit: lengths times {@code
+   * factor}, sheet and wall thicknesses as they are, because those are read off a gauge and not a
+   * drawing.
+   *
+   * @throws ShapeException when no such piece can exist
+   */
+  Shape withLengthsTimes(double factor);
+
   /** The same with cut edges counted. */
   default Measured measure(double densityKgM3) {
     return measure(densityKgM3, Edges.COUNTED);

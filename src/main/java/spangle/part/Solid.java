@@ -25,6 +25,18 @@ public record Solid(
   }
 
   @Override
+  public Solid withLengthsTimes(double factor) {
+    double square = factor * factor;
+    return new Solid(
+        outerMm2 * square,
+        voidMm2 * square,
+        metalMm3 * square * factor,
+        voids,
+        voidMm3 * square * factor,
+        Require.times(envelopeMm, factor));
+  }
+
+  @Override
   public Measured measure(double densityKgM3, Edges edges) {
     double thicknessMm = 2 * metalMm3 / (outerMm2 + voidMm2);
     return new Skin(outerMm2, voidMm2, 0, 0, 0, metalMm3)
