@@ -11,7 +11,9 @@ import picocli.CommandLine.Spec;
     name = "calc",
     mixinStandardHelpOptions = true,
     description = "One number with its working and its source, for the phone call.",
-    subcommands = {})
+    subcommands = {
+      AreaCommand.class,
+    })
 final class CalcCommand implements Callable<Integer> {
   @Spec
   @SuppressWarnings("NullAway.Init")

@@ -23,11 +23,20 @@ public final class ShapeException extends IllegalArgumentException {
    * @param remedy what to do about it
    */
   public ShapeException(String what, double value, String limit, String remedy) {
-    super(what + " " + Figures.upTo(value, 3) + " is not " + limit + ": " + remedy);
+    super(sentence(what, Figures.upTo(value, 3), limit, remedy));
     this.what = what;
     this.value = Figures.upTo(value, 3);
     this.limit = limit;
     this.remedy = remedy;
+  }
+
+  private static String sentence(String what, String value, String limit, String remedy) {
+    return what + " " + value + " is not " + limit + ": " + remedy;
+  }
+
+  /** The whole complaint, as the message. */
+  public String sentence() {
+    return sentence(what, value, limit, remedy);
   }
 
   /** The dimension. */
