@@ -65,6 +65,13 @@ public record Problem(
         due);
   }
 
+  /** The same problem under a name an answer can be given to. */
+  public Problem asking(String name) {
+    return new Problem(
+        code, severity, place, field, value, limit, why, remedy, meanwhile, name, job, part,
+        dueMin);
+  }
+
   private static String shown(String text) {
     String clean = clean(text);
     return clean.length() <= LONGEST_VALUE ? clean : clean.substring(0, LONGEST_VALUE - 3) + "...";

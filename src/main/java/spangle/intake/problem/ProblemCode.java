@@ -126,6 +126,8 @@ public enum ProblemCode {
   REVISION_CONFLICT(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** A kit that can never be complete, or whose bill looks odd. */
   KIT_PART_MISSING(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** One uneven number in a bill of even ones. */
+  KIT_ODD(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** A kit needs more pieces than are ordered or in store. */
   KIT_SHORT(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** Usable size larger than inside size. */

@@ -446,6 +446,11 @@ final class Fields {
     return List.copyOf(group.entries().keySet());
   }
 
+  /** Names in the order of the file; marks none as read. */
+  List<String> names() {
+    return List.copyOf(group.entries().keySet());
+  }
+
   Place keyPlace(String key) {
     Datum.Entry entry = group.entries().get(key);
     return entry == null ? group.place() : entry.keyPlace();

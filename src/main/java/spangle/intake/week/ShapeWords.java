@@ -10,7 +10,7 @@ import java.util.Locale;
  * @param sizesMm outside sizes in the order of the form, mm
  * @param open whether the front of a box is left out
  * @param holes round holes, if any
- * @param file drawing of a flat pattern or solid; empty for the other forms
+ * @param file drawing of a flat pattern or solid, or name of a standard section; else empty
  * @param text as written
  */
 public record ShapeWords(
@@ -39,6 +39,8 @@ public record ShapeWords(
     PIPE(2),
     /** Round bar: diameter, length. */
     BAR(2),
+    /** A length of a standard section: length; the section's name stands in {@code file}. */
+    SECTION(1),
     /** Flat pattern from a drawing. */
     FLAT(0),
     /** Solid from a drawing. */

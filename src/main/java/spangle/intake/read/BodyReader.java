@@ -1,0 +1,159 @@
+package spangle.intake.read;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spangle.intake.problem.Place;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.week.Body;
+import spangle.intake.week.Metal;
+import spangle.intake.week.PieceFigures;
+import spangle.intake.week.ShapeWords;
+import spangle.measure.Box;
+import spangle.measure.QuantityKind;
+import spangle.part.ShapeException;
+
+/** Reads form and size of a piece and says what is wanting to measure it. */
+final class BodyReader {
+  private static final Range SIDE_MM = Range.of(0.1, 30_000);
+  private static final Range AREA_M2 = Range.of(1e-6, 1_000);
+  private static final Range MASS_KG = Range.of(1e-5, 30_000);
+
+  private final Fields fields;
+  private final JobContext context;
+
+  BodyReader(Fields fields, JobContext context) {
+    this.fields = fields;
+    this.context = context;
+  }
+
+  Body read(Metal metal) {
+    Optional<ShapeWords> shape = shape();
+    String drawing = drawing(shape);
+    Body body =
+        new Body(
+            shape,
+            fields.quantity("area", QuantityKind.AREA, AREA_M2),
+            fields.quantity("mass", QuantityKind.MASS, MASS_KG),
+            size(),
+            drawing,
+            fields.quantityOr("masked_area", QuantityKind.AREA, Range.of(0, 1_000), 0));
+    if (!fields.notes().refused()) {
+      checkMeasurable(metal, body);
+    }
+    return body;
+  }
+
+  private Optional<ShapeWords> shape() {
+    for (String unit : new String[] {"", "mm", "cm", "in"}) {
+      String key = unit.isEmpty() ? "shape" : "shape_" + unit;
+      Optional<Datum.Scalar> scalar = fields.scalar(key);
+      if (scalar.isPresent()) {
+        return ShapeReader.read(key, scalar.get(), unit, fields.notes());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Box> size() {
+    OptionalDouble length = fields.quantity("length", QuantityKind.LENGTH, SIDE_MM);
+    OptionalDouble width = fields.quantity("width", QuantityKind.LENGTH, SIDE_MM);
+    OptionalDouble height = fields.quantity("height", QuantityKind.LENGTH, SIDE_MM);
+    return length.isPresent() && width.isPresent() && height.isPresent()
+        ? Optional.of(new Box(length.getAsDouble(), width.getAsDouble(), height.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private String drawing(Optional<ShapeWords> shape) {
+    Optional<Datum.Scalar> own = fields.scalar("drawing");
+    Optional<String> named =
+        own.map(Datum.Scalar::text)
+            .or(
+                () ->
+                    shape
+                        .filter(s -> s.form() == ShapeWords.Form.FLAT || s.form() == ShapeWords.Form.SOLID)
+                        .map(ShapeWords::file));
+    if (named.isEmpty()) {
+      return "";
+    }
+    Place place = own.map(Datum.Scalar::place).orElse(fields.valuePlace("shape"));
+    String beside = beside(place.file(), named.get());
+    if (beside.isEmpty()) {
+      fields
+          .notes()
+          .add(
+              ProblemCode.PATH_OUTSIDE,
+              place,
+              "drawing",
+              named.get(),
+              "a file beside the job file",
+              "the drawing's name leads elsewhere; it is not opened",
+              "put the drawing beside the job file and give its plain name");
+      return "";
+    }
+    if (!context.folder().inside(beside)) {
+      fields
+          .notes()
+          .add(
+              ProblemCode.DRAWING_MISSING,
+              place,
+              "drawing",
+              named.get(),
+              "a file beside the job file",
+              "the drawing is not there",
+              "put it beside the job file, or take its name out");
+      return "";
+    }
+    return beside;
+  }
+
+  /** Path below the week folder; empty for a name that is not a plain file name. */
+  private static String beside(String jobFile, String name) {
+    boolean plain =
+        name.length() <= 120
+            && !name.contains("..")
+            && name.chars().noneMatch(c -> c < ' ' || "/\\:*?\"<>|".indexOf(c) >= 0);
+    int slash = jobFile.lastIndexOf('/');
+    return plain ? jobFile.substring(0, slash + 1) + name : "";
+  }
+
+  private void checkMeasurable(Metal metal, Body body) {
+    try {
+      if (!body.drawing().isEmpty() || PieceFigures.of(metal, body, Optional.empty()).isPresent()) {
+        return;
+      }
+    } catch (ShapeException impossible) {
+      fields
+          .notes()
+          .add(
+              ProblemCode.SHAPE_NOT_READ,
+              fields.valuePlace("shape"),
+              "shape",
+              body.shape().map(ShapeWords::text).orElse(""),
+              impossible.limit(),
+              impossible.what() + " " + impossible.value() + " is not " + impossible.limit(),
+              impossible.remedy());
+      return;
+    }
+    fields
+        .notes()
+        .add(
+            ProblemCode.SIZE_MISSING,
+            fields.place(),
+            "shape",
+            body.shape().map(ShapeWords::text).orElse(""),
+            "",
+            missing(body),
+            "give a shape in words, or area or mass and length, width, height as it hangs");
+  }
+
+  private static String missing(Body body) {
+    boolean area = body.areaM2().isPresent() || body.massKg().isPresent();
+    if (body.sizeMm().isEmpty() && area) {
+      return "the outside size is missing: nobody can say what it fits on or into";
+    }
+    return body.sizeMm().isPresent()
+        ? "area and mass are missing, and no shape says them"
+        : "shape, area, mass and size are missing";
+  }
+}

@@ -1,0 +1,121 @@
+package spangle.intake.read;
+
+import java.nio.file.FileSystems;
+import java.nio.file.Path;
+import java.nio.file.PathMatcher;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.PatternSyntaxException;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.source.Near;
+
+/** What a week's settings say of one customer's files: column names, order of dates, gauges. */
+final class ColumnRules {
+  /**
+   * Rules for the files of a name pattern.
+   *
+   * @param pattern on the file name
+   * @param names heading in small letters to the program's key; empty key = left out on purpose
+   * @param dates order of day and month
+   * @param gaugeTable named gauge table
+   */
+  record Rule(
+      String pattern, Map<String, String> names, Times.Order dates, Optional<String> gaugeTable) {}
+
+  private final List<Rule> rules;
+
+  private ColumnRules(List<Rule> rules) {
+    this.rules = rules;
+  }
+
+  static ColumnRules none() {
+    return new ColumnRules(List.of());
+  }
+
+  static ColumnRules read(Datum.Group group, Notes notes) {
+    Fields fields = new Fields(group, notes);
+    List<Rule> rules = new ArrayList<>();
+    for (Fields rule : fields.groups("columns")) {
+      Optional<Datum.Scalar> files = rule.needed("files");
+      Map<String, String> names = names(rule);
+      Times.Order dates =
+          rule.word("dates", Fields.words(Times.Order.values())).orElse(Times.Order.UNKNOWN);
+      rule.text("decimal");
+      rule.text("customer");
+      Optional<String> gauges = rule.word("gauge_table", Gauges.names());
+      rule.finish();
+      files.ifPresent(f -> rules.add(new Rule(f.text(), names, dates, gauges)));
+    }
+    fields.finish();
+    return new ColumnRules(rules);
+  }
+
+  private static Map<String, String> names(Fields rule) {
+    Map<String, String> names = new LinkedHashMap<>();
+    Optional<Fields> inner = rule.inner("names");
+    if (inner.isEmpty()) {
+      return names;
+    }
+    for (String heading : inner.get().allNames()) {
+      String key = inner.get().text(heading).toLowerCase(Locale.ROOT);
+      if (key.equals("ignore") || key.isEmpty()) {
+        names.put(heading.toLowerCase(Locale.ROOT), "");
+        continue;
+      }
+      Optional<String> known = JobColumns.key(key, Map.of());
+      if (known.isEmpty()) {
+        inner
+            .get()
+            .notes()
+            .add(
+                ProblemCode.UNKNOWN_NAME,
+                inner.get().valuePlace(heading),
+                "names",
+                key,
+                String.join(", ", JobColumns.names()),
+                "the program has no column '" + key + "'" + Near.hint(key, JobColumns.names()),
+                "use one of the program's columns, or ignore");
+      }
+      known.ifPresent(k -> names.put(heading.toLowerCase(Locale.ROOT), k));
+    }
+    return names;
+  }
+
+  /** Names learned for a file, heading in small letters to key. */
+  Map<String, String> names(String file) {
+    Map<String, String> names = new LinkedHashMap<>();
+    matching(file).forEach(rule -> names.putAll(rule.names()));
+    return names;
+  }
+
+  Times.Order dates(String file) {
+    return matching(file).stream()
+        .map(Rule::dates)
+        .filter(order -> order != Times.Order.UNKNOWN)
+        .findFirst()
+        .orElse(Times.Order.UNKNOWN);
+  }
+
+  Optional<String> gaugeTable(String file) {
+    return matching(file).stream().flatMap(rule -> rule.gaugeTable().stream()).findFirst();
+  }
+
+  private List<Rule> matching(String file) {
+    String name = file.substring(file.lastIndexOf('/') + 1);
+    return rules.stream().filter(rule -> matches(rule.pattern(), name)).toList();
+  }
+
+  private static boolean matches(String pattern, String name) {
+    try {
+      PathMatcher matcher = FileSystems.getDefault().getPathMatcher("glob:" + pattern);
+      return matcher.matches(Path.of(name));
+    } catch (PatternSyntaxException | java.nio.file.InvalidPathException noPattern) {
+      return pattern.equals(name);
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package spangle.intake.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.source.Near;
+import spangle.intake.week.Coating;
+import spangle.intake.week.Paint;
+import spangle.intake.week.Powder;
+import spangle.intake.week.Route;
+import spangle.plan.LineKind;
+
+/** Reads the coats of a part and holds them against its route. */
+final class FinishReader {
+  private final Fields fields;
+  private final JobContext context;
+
+  FinishReader(Fields fields, JobContext context) {
+    this.fields = fields;
+    this.context = context;
+  }
+
+  /** Marks the finish as read where the route is not known. */
+  List<String> unread() {
+    fields.texts("finish", "\\+");
+    return List.of();
+  }
+
+  /** Ids of the coats, in order; empty for plain zinc. */
+  List<String> read(Route route) {
+    List<Datum.Scalar> written = fields.texts("finish", "\\+");
+    if (route == Route.ZINC) {
+      written.stream().filter(f -> !isZinc(f.text())).findFirst().ifPresent(f -> misfit(f, route));
+      return List.of();
+    }
+    if (written.isEmpty()) {
+      if (fields.raw("finish").isEmpty()) {
+        fields.missing("finish");
+      }
+      return List.of();
+    }
+    List<String> ids = new ArrayList<>();
+    for (Datum.Scalar finish : written) {
+      if (route == Route.DUPLEX && isZinc(finish.text())) {
+        continue;
+      }
+      Optional<Coating> coating = coating(finish.text());
+      if (coating.isEmpty()) {
+        unknown(finish);
+      } else if (!fits(coating.get(), route)) {
+        misfit(finish, route);
+      } else {
+        ids.add(coating.get().id());
+      }
+    }
+    checkNumber(route, written, ids);
+    return ids;
+  }
+
+  private Optional<Coating> coating(String text) {
+    return context
+        .catalogue()
+        .coating(text)
+        .or(
+            () ->
+                context.catalogue().coatings().filter(c -> c.id().equalsIgnoreCase(text)).findFirst());
+  }
+
+  private boolean isZinc(String text) {
+    return text.equalsIgnoreCase("zinc")
+        || text.equalsIgnoreCase("hdg")
+        || context.catalogue().zinc().filter(z -> z.id().equalsIgnoreCase(text)).isPresent();
+  }
+
+  private static boolean fits(Coating coating, Route route) {
+    return route == Route.LIQUID ? coating instanceof Paint : coating instanceof Powder;
+  }
+
+  private void checkNumber(Route route, List<Datum.Scalar> written, List<String> ids) {
+    if (fields.notes().refused()) {
+      return;
+    }
+    int least = route == Route.TWO_COAT ? 2 : 1;
+    int most = route == Route.TWO_COAT || route == Route.LIQUID ? 2 : 1;
+    if (ids.size() >= least && ids.size() <= most) {
+      return;
+    }
+    String many = least == most ? Integer.toString(least) : least + " or " + most;
+    fields
+        .notes()
+        .add(
+            ProblemCode.FINISH_DOES_NOT_FIT_ROUTE,
+            written.get(0).place(),
+            "finish",
+            fields.text("finish"),
+            many + " coat(s)",
+            "the route '" + route.word() + "' takes " + many + " coat(s), " + ids.size() + " are named",
+            "name the coats with + between them, or take another route");
+  }
+
+  private void unknown(Datum.Scalar finish) {
+    List<String> known = context.catalogue().coatings().map(Coating::id).toList();
+    boolean refused = context.refusedFinishes().contains(finish.text());
+    fields
+        .notes()
+        .add(
+            ProblemCode.FINISH_UNKNOWN,
+            finish.place(),
+            "finish",
+            finish.text(),
+            "",
+            refused
+                ? "the finish '" + finish.text() + "' stands in coatings.yaml but was refused there"
+                : "coatings.yaml has no finish '" + finish.text() + "'" + Near.hint(finish.text(), known),
+            refused
+                ? "put the entry in coatings.yaml right"
+                : "correct the id, or add the product with its data sheet to coatings.yaml");
+  }
+
+  private void misfit(Datum.Scalar finish, Route route) {
+    String wanted =
+        route == Route.ZINC ? "no paint" : route == Route.LIQUID ? "a liquid paint" : "a powder";
+    fields
+        .notes()
+        .add(
+            ProblemCode.FINISH_DOES_NOT_FIT_ROUTE,
+            finish.place(),
+            "finish",
+            finish.text(),
+            wanted,
+            "the route '" + route.word() + "' takes " + wanted + ", '" + finish.text() + "' is not",
+            "correct the route (powder, liquid, zinc, duplex, two-coat) or the finish");
+  }
+
+  /** The shop must have the lines a route needs. */
+  void checkLine(Route route) {
+    List<LineKind> needed = new ArrayList<>();
+    if (route.zinc()) {
+      needed.add(LineKind.ZINC);
+    }
+    if (route.powder()) {
+      needed.add(LineKind.POWDER);
+    }
+    if (route == Route.LIQUID) {
+      needed.add(LineKind.LIQUID);
+    }
+    for (LineKind kind : needed) {
+      if (context.shop().lines().stream().noneMatch(l -> l.kind() == kind)) {
+        fields
+            .notes()
+            .add(
+                ProblemCode.FINISH_DOES_NOT_FIT_ROUTE,
+                fields.valuePlace("route"),
+                "route",
+                route.word(),
+                "a line of the shop",
+                "the shop has no " + kind.name().toLowerCase(java.util.Locale.ROOT) + " line",
+                "take another route, or add the line to shop.yaml");
+      }
+    }
+    if (route.zinc() && context.catalogue().zinc().isEmpty()) {
+      fields
+          .notes()
+          .add(
+              ProblemCode.FINISH_UNKNOWN,
+              fields.valuePlace("route"),
+              "route",
+              route.word(),
+              "",
+              "coatings.yaml has no usable entry 'zinc'",
+              "add zinc with its stock to coatings.yaml");
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package spangle.intake.read;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spangle.intake.problem.Meanwhile;
+import spangle.intake.problem.Place;
+import spangle.intake.problem.Problem;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.source.Grid;
+import spangle.intake.source.Near;
+
+/** Finds the headings of a table and turns every row below them into a group of named values. */
+final class TableRows {
+  private static final int HEADING_WITHIN = 40;
+  private static final int FEWEST_KNOWN = 3;
+
+  private final Grid grid;
+  private final Map<String, String> learned;
+  private final Notes notes;
+
+  private TableRows(Grid grid, Map<String, String> learned, Notes notes) {
+    this.grid = grid;
+    this.learned = learned;
+    this.notes = notes;
+  }
+
+  /**
+   * Rows of a table.
+   *
+   * @param learned names of this customer
+   */
+  static List<Datum.Group> of(Grid grid, Map<String, String> learned, Notes notes) {
+    return new TableRows(grid, learned, notes).rows();
+  }
+
+  private List<Datum.Group> rows() {
+    int heading = heading();
+    if (heading < 0) {
+      if (grid.rows().stream().anyMatch(row -> !row.isBlank())) {
+        notes.add(
+            ProblemCode.NO_HEADING,
+            grid.place(),
+            "",
+            "",
+            String.join(", ", JobColumns.names()),
+            "no row within the first "
+                + HEADING_WITHIN
+                + " looks like headings; the table is left out whole",
+            "put a row of headings above the parts: job, part, qty, material, thickness_mm ...");
+      }
+      return List.of();
+    }
+    List<String> keys = keys(grid.rows().get(heading));
+    List<Datum.Group> groups = new ArrayList<>();
+    for (Grid.Row row : grid.rows().subList(heading + 1, grid.rows().size())) {
+      if (!row.isBlank()) {
+        groups.add(group(row, keys));
+      }
+    }
+    return groups;
+  }
+
+  /** Whether the grid has a row that looks like headings. */
+  static boolean hasHeading(Grid grid, Map<String, String> learned, Notes quiet) {
+    return new TableRows(grid, learned, quiet).heading() >= 0;
+  }
+
+  private int heading() {
+    int best = -1;
+    long bestKnown = FEWEST_KNOWN - 1;
+    int last = Math.min(HEADING_WITHIN, grid.rows().size());
+    for (int i = 0; i < last; i++) {
+      long known =
+          grid.rows().get(i).cells().stream()
+              .map(cell -> JobColumns.key(cell.text(), learned))
+              .flatMap(Optional::stream)
+              .filter(key -> !key.isEmpty())
+              .distinct()
+              .count();
+      if (known > bestKnown) {
+        best = i;
+        bestKnown = known;
+      }
+    }
+    return best;
+  }
+
+  private List<String> keys(Grid.Row headings) {
+    List<String> keys = new ArrayList<>();
+    for (Datum.Scalar cell : headings.cells()) {
+      Optional<String> key = JobColumns.key(cell.text(), learned);
+      if (key.isEmpty() && !cell.isBlank()) {
+        unknown(cell);
+      }
+      String name = key.orElse("");
+      if (!name.isEmpty() && keys.contains(name)) {
+        notes.add(
+            ProblemCode.COLUMN_TWICE,
+            cell.place(),
+            name,
+            cell.text(),
+            "",
+            "two columns are '" + name + "'; the first that says something is used",
+            "take one out, or rename it");
+      }
+      keys.add(name);
+    }
+    return keys;
+  }
+
+  private void unknown(Datum.Scalar cell) {
+    String file = cell.place().file();
+    notes.add(
+        new Problem(
+            ProblemCode.UNKNOWN_COLUMN,
+            ProblemCode.UNKNOWN_COLUMN.severity(),
+            cell.place(),
+            "",
+            cell.text(),
+            "",
+            "no column of the program is called '"
+                + cell.text()
+                + "'"
+                + Near.hint(cell.text(), JobColumns.names()),
+            "rename it, or teach it in columns.yaml: files: \""
+                + file.substring(file.lastIndexOf('/') + 1)
+                + "\", names: {\""
+                + cell.text()
+                + "\": key or ignore}",
+            Meanwhile.IGNORED,
+            "column/" + file + "/" + cell.text(),
+            "",
+            "",
+            Problem.NO_DUE));
+  }
+
+  private Datum.Group group(Grid.Row row, List<String> keys) {
+    Map<String, Datum.Entry> entries = new LinkedHashMap<>();
+    for (int i = 0; i < row.cells().size(); i++) {
+      Datum.Scalar cell = row.cells().get(i);
+      String key = i < keys.size() ? keys.get(i) : "";
+      if (key.isEmpty()) {
+        if (i >= keys.size() && !cell.isBlank()) {
+          // Kept under a name nobody reads, so that the row names it and is refused.
+          entries.put(EXTRA + (i + 1), new Datum.Entry(cell.place(), cell));
+        }
+        continue;
+      }
+      Datum.Entry before = entries.get(key);
+      boolean empty =
+          before == null || (before.value() instanceof Datum.Scalar scalar && scalar.isBlank());
+      if (empty) {
+        entries.put(key, new Datum.Entry(cell.place(), cell));
+      }
+    }
+    return new Datum.Group(rowPlace(row.place()), entries);
+  }
+
+  private static Place rowPlace(Place place) {
+    return new Place(place.file(), place.line(), 0, place.cell());
+  }
+
+  /** Start of the name of a cell beyond the headings; never a key of the program. */
+  static final String EXTRA = "cell beyond the headings ";
+}

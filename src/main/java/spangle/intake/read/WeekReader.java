@@ -1,0 +1,179 @@
+package spangle.intake.read;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import spangle.intake.problem.Place;
+import spangle.intake.problem.Problem;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.problem.Problems;
+import spangle.intake.problem.Severity;
+import spangle.intake.source.Datum;
+import spangle.intake.source.UnreadableException;
+import spangle.intake.source.YamlSource;
+import spangle.intake.week.Catalogue;
+import spangle.intake.week.GateRecord;
+import spangle.intake.week.Job;
+import spangle.intake.week.KitOrder;
+import spangle.intake.week.Shop;
+import spangle.intake.week.WeekInput;
+
+/** Reads a week folder: everything that can be used, and every problem of every file at once. */
+public final class WeekReader {
+  /**
+   * What was read.
+   *
+   * @param input the week; empty when the program has to stop
+   * @param problems danger first, then what is due first
+   * @param rows part rows read, accepted, refused
+   * @param digests SHA-256 of every file read
+   */
+  public record Reading(
+      Optional<WeekInput> input,
+      List<Problem> problems,
+      WeekInput.Rows rows,
+      SortedMap<String, String> digests) {
+    /** Copies the collections. */
+    public Reading {
+      problems = List.copyOf(problems);
+      digests = new TreeMap<>(digests);
+    }
+
+    /** Whether nothing may be planned. */
+    public boolean stopped() {
+      return input.isEmpty();
+    }
+  }
+
+  private final WeekFolder folder;
+  private final Problems problems;
+
+  private WeekReader(WeekFolder folder, Problems problems) {
+    this.folder = folder;
+    this.problems = problems;
+  }
+
+  /** Reads a folder; never throws for what is in it. */
+  public static Reading read(Path week) {
+    Problems problems = new Problems();
+    Optional<WeekFolder> folder = WeekFolder.open(week, problems);
+    return folder
+        .map(f -> new WeekReader(f, problems).read())
+        .orElseGet(
+            () ->
+                new Reading(
+                    Optional.empty(),
+                    problems.sorted(),
+                    new WeekInput.Rows(0, 0, 0),
+                    new TreeMap<>()));
+  }
+
+  private Reading read() {
+    Optional<Datum.Group> shopFile = group("shop.yaml", true);
+    Profiles profiles = new Profiles(folder, problems);
+    Optional<Shop> shop =
+        shopFile.flatMap(g -> ShopReader.read(g, profiles, new Notes(problems, true)));
+    Optional<Datum.Group> coatingsFile = group("coatings.yaml", true);
+    if (shop.isEmpty() || coatingsFile.isEmpty()) {
+      return reading(Optional.empty(), new WeekInput.Rows(0, 0, 0));
+    }
+    Catalogue catalogue =
+        CatalogueReader.read(coatingsFile.get(), shop.get(), new Notes(problems, false));
+    Set<String> refusedFinishes =
+        new LinkedHashSet<>(CatalogueReader.idsWritten(coatingsFile.get()));
+    catalogue.coatings().forEach(c -> refusedFinishes.remove(c.id()));
+    AnswerBook answers =
+        group("answers.yaml", false)
+            .map(g -> AnswerBook.read(g, new Notes(problems, false)))
+            .orElseGet(AnswerBook::none);
+    ColumnRules columns =
+        group("columns.yaml", false)
+            .map(g -> ColumnRules.read(g, new Notes(problems, false)))
+            .orElseGet(ColumnRules::none);
+    JobMerge merge =
+        new JobsReader(folder, columns, answers, problems)
+            .read(shop.get(), catalogue, refusedFinishes);
+    List<Job> jobs = merge.jobs();
+    List<KitOrder> kits = kits(shop.get(), jobs);
+    List<GateRecord> gates =
+        group("gates.yaml", false)
+            .map(g -> GateReader.read(g, jobs, new Notes(problems, false)))
+            .orElseGet(List::of);
+    answers.noteStale(problems);
+    Optional<WeekInput> input =
+        problems.any(Severity.STOP)
+            ? Optional.empty()
+            : Optional.of(
+                new WeekInput(
+                    folder.name(),
+                    shop.get(),
+                    catalogue,
+                    jobs,
+                    kits,
+                    gates,
+                    sorted(),
+                    merge.rows(),
+                    folder.digests()));
+    return reading(input, merge.rows());
+  }
+
+  private List<KitOrder> kits(Shop shop, List<Job> jobs) {
+    Times times = new Times(shop.weekStart(), Times.Order.YMD);
+    return group("kits.yaml", false)
+        .map(g -> KitReader.read(g, times, jobs, new Notes(problems, false)))
+        .orElseGet(List::of);
+  }
+
+  private Reading reading(Optional<WeekInput> input, WeekInput.Rows rows) {
+    return new Reading(input, sorted(), rows, folder.digests());
+  }
+
+  /** Sorted, and a problem that several rows inherit said once. */
+  private List<Problem> sorted() {
+    return new ArrayList<>(new LinkedHashSet<>(problems.sorted()));
+  }
+
+  private Optional<Datum.Group> group(String file, boolean needed) {
+    if (!folder.exists(file)) {
+      if (needed) {
+        problems.add(
+            ProblemCode.FILE_MISSING,
+            Place.file(file),
+            "",
+            "",
+            "",
+            "the week folder has no " + file,
+            "write one; the samples show what stands in it");
+      }
+      return Optional.empty();
+    }
+    Optional<String> text = folder.text(file, problems);
+    if (text.isEmpty()) {
+      if (needed) {
+        stop(Place.file(file), "the file cannot be read", "check the file and who may read it");
+      }
+      return Optional.empty();
+    }
+    try {
+      Optional<Datum> root = YamlSource.read(file, text.get(), problems);
+      if (root.isPresent() && root.get() instanceof Datum.Group group) {
+        return Optional.of(group);
+      }
+      if (root.isPresent() || needed) {
+        stop(Place.file(file), "the file holds no named values", "write it as name: value");
+      }
+    } catch (UnreadableException broken) {
+      stop(broken.place(), broken.why(), broken.remedy());
+    }
+    return Optional.empty();
+  }
+
+  private void stop(Place place, String why, String remedy) {
+    problems.add(ProblemCode.FILE_UNREADABLE, place, "", "", "", why, remedy);
+  }
+}

@@ -1,0 +1,86 @@
+package spangle.intake.week;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spangle.measure.Box;
+import spangle.part.Edges;
+import spangle.part.Measured;
+import spangle.part.Shape;
+
+/**
+ * Area, mass and size of one piece with where they come from. A value the file gives wins over a
+ * computed one; that the two agree has been checked when the file was read.
+ *
+ * @param areaM2 all wetted surface
+ * @param massKg mass before coating
+ * @param sizeMm outside size as it hangs
+ * @param computed what the shape gives, where there is one
+ * @param source in words: given, computed from ...
+ */
+public record PieceFigures(
+    double areaM2, double massKg, Box sizeMm, Optional<Measured> computed, String source) {
+
+  /**
+   * Figures of a piece.
+   *
+   * @param drawn figures of its drawing, where it has one
+   * @return empty where something is neither given nor computable
+   */
+  public static Optional<PieceFigures> of(Metal metal, Body body, Optional<Measured> drawn) {
+    Optional<Measured> computed = drawn.or(() -> computed(metal, body));
+    OptionalDouble area = orComputed(body.areaM2(), computed.map(Measured::areaM2));
+    OptionalDouble mass = orComputed(body.massKg(), computed.map(Measured::massKg));
+    Optional<Box> size = body.sizeMm().or(() -> computed.map(Measured::envelopeMm));
+    if (area.isEmpty() && mass.isPresent()) {
+      area = fromMass(metal, mass.getAsDouble());
+    } else if (mass.isEmpty() && area.isPresent()) {
+      mass = fromArea(metal, area.getAsDouble());
+    }
+    if (area.isEmpty() || mass.isEmpty() || size.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new PieceFigures(
+            area.getAsDouble(), mass.getAsDouble(), size.get(), computed, source(body, computed)));
+  }
+
+  /** What the shape gives; empty without one that can be measured. */
+  public static Optional<Measured> computed(Metal metal, Body body) {
+    if (body.shape().isEmpty() || metal.material().densityKgM3().isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Shape> shape =
+        Shapes.of(body.shape().get(), metal.thicknessMm(), body.sizeMm());
+    return shape.map(s -> s.measure(metal.material(), Edges.COUNTED));
+  }
+
+  private static OptionalDouble orComputed(OptionalDouble given, Optional<Double> computed) {
+    return given.isPresent() || computed.isEmpty() ? given : OptionalDouble.of(computed.get());
+  }
+
+  /** Sheet of one thickness: area = 2 m / (rho t), edges forgotten. */
+  private static OptionalDouble fromMass(Metal metal, double massKg) {
+    OptionalDouble density = metal.material().densityKgM3();
+    return density.isEmpty()
+        ? density
+        : OptionalDouble.of(2000 * massKg / (density.getAsDouble() * metal.thicknessMm()));
+  }
+
+  private static OptionalDouble fromArea(Metal metal, double areaM2) {
+    OptionalDouble density = metal.material().densityKgM3();
+    return density.isEmpty()
+        ? density
+        : OptionalDouble.of(areaM2 * density.getAsDouble() * metal.thicknessMm() / 2000);
+  }
+
+  private static String source(Body body, Optional<Measured> computed) {
+    if (body.areaM2().isPresent() && body.massKg().isPresent()) {
+      return "area and mass as given";
+    }
+    String how = computed.map(Measured::working).orElse("area, mass and thickness");
+    if (body.areaM2().isPresent()) {
+      return "area as given, mass from " + how;
+    }
+    return body.massKg().isPresent() ? "mass as given, area from " + how : "from " + how;
+  }
+}
