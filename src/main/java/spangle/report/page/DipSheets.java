@@ -1,0 +1,125 @@
+package spangle.report.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import spangle.plan.LineKind;
+import spangle.plan.Lot;
+import spangle.report.LoadNote;
+import spangle.report.LotNote;
+import spangle.report.LotNote.ZincNote;
+import spangle.report.picture.DipPicture;
+import spangle.report.week.LoadPlace;
+import spangle.report.week.Say;
+import spangle.report.week.WeekIndex;
+
+/** The sheets of all dips. What is not known is treated as the dangerous case. */
+final class DipSheets {
+  private static final int READINGS_A_PIECE = 5;
+  private static final int BOX_ROWS = 4;
+
+  private final WeekIndex index;
+  private final LoadHeads heads;
+
+  private DipSheets(WeekIndex index) {
+    this.index = index;
+    heads = new LoadHeads(index);
+  }
+
+  static List<DipSheet> of(WeekIndex index) {
+    DipSheets sheets = new DipSheets(index);
+    List<DipSheet> all = new ArrayList<>();
+    for (LoadPlace place : index.loads()) {
+      if (place.line().kind() == LineKind.ZINC) {
+        List<List<PartRow>> pages = LoadHeads.pages(sheets.heads.rows(place));
+        for (int i = 0; i < pages.size(); i++) {
+          all.add(sheets.sheet(place, pages.get(i), i, pages.size()));
+        }
+      }
+    }
+    return all;
+  }
+
+  private DipSheet sheet(LoadPlace place, List<PartRow> rows, int page, int pages) {
+    List<Optional<ZincNote>> notes =
+        place.lots().stream().map(l -> index.note(l).flatMap(LotNote::zinc)).toList();
+    boolean hollow = notes.stream().anyMatch(n -> n.map(ZincNote::hollow).orElse(true));
+    boolean quench = notes.stream().allMatch(n -> n.map(ZincNote::quench).orElse(false));
+    Optional<ZincNote> special =
+        notes.stream().flatMap(Optional::stream).filter(DipSheets::special).findFirst();
+    int measured = notes.stream().mapToInt(n -> n.map(ZincNote::readings).orElse(0)).sum();
+    int wires = place.lots().stream().mapToInt(l -> l.pieces() * l.item().hooksPerPiece()).sum();
+    return new DipSheet(
+        heads.head(place, page, pages),
+        rows,
+        rows.size() > LoadHeads.ORDINARY_ROWS,
+        page == 0,
+        heads.pieces(place),
+        heads.area(place),
+        heads.mass(place.massKg()),
+        heads.mass(place.massKg() + place.carrier().ownMassKg()),
+        wires > 0 ? Say.count(wires, "wire") : "loose in the basket",
+        attitudes(notes),
+        special.isPresent(),
+        page == 0 ? sketch(place) : "",
+        page == 0 ? heads.picture(place) : "",
+        place.machine().name() + ", " + index.time().at(place.batch().startMin()),
+        Integer.toString(place.batch().dwellMin()),
+        distinct(notes, ZincNote::steelClass, "not known: ask"),
+        quench,
+        hollow,
+        limits(notes),
+        measured > 0
+            ? Say.count(measured, "piece") + ", " + READINGS_A_PIECE + " readings on each"
+            : READINGS_A_PIECE + " readings on each piece measured",
+        IntStream.rangeClosed(1, Math.max(1, Math.min(BOX_ROWS, measured))).boxed().toList(),
+        index.note(place.load()).map(LoadNote::cautions).orElse(List.of()));
+  }
+
+  private static boolean special(ZincNote note) {
+    return note.tiltDeg() > 0 || note.dips() > 1;
+  }
+
+  private static String attitudes(List<Optional<ZincNote>> notes) {
+    return distinct(notes, ZincNote::attitude, "not known: ask");
+  }
+
+  private static String distinct(
+      List<Optional<ZincNote>> notes,
+      java.util.function.Function<ZincNote, String> what,
+      String unknown) {
+    Set<String> found = new LinkedHashSet<>();
+    for (Optional<ZincNote> note : notes) {
+      found.add(note.map(what).filter(w -> !w.isEmpty()).orElse(unknown));
+    }
+    return String.join("; ", found);
+  }
+
+  private String limits(List<Optional<ZincNote>> notes) {
+    return distinct(
+        notes,
+        n ->
+            "mean at least "
+                + index.say().number(n.meanUm(), 0)
+                + " um, no place under "
+                + index.say().number(n.localUm(), 0)
+                + " um",
+        "see the order");
+  }
+
+  private String sketch(LoadPlace place) {
+    for (Lot lot : place.lots()) {
+      Optional<ZincNote> note = index.note(lot).flatMap(LotNote::zinc).filter(DipSheets::special);
+      if (note.isPresent()) {
+        return DipPicture.of(
+            note.get().tiltDeg(),
+            Math.max(lot.item().acrossMm(), lot.item().dropMm()),
+            Math.min(lot.item().acrossMm(), lot.item().dropMm()));
+      }
+    }
+    return "";
+  }
+}

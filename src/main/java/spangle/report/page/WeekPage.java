@@ -1,0 +1,131 @@
+package spangle.report.page;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import spangle.report.Heading;
+import spangle.report.picture.Hatch;
+import spangle.report.week.WeekIndex;
+
+/** The whole week as one page that needs nothing else. */
+public final class WeekPage {
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Local codes, the makers' data sheets and licensed practice decide; these sheets do not.",
+          "Nothing hollow goes into zinc unless two people have seen its vents and drains open.",
+          "Parts, tools and ingots go into zinc only when they are dry.",
+          "Weigh what is lifted: wires, beam and crane carry no more than their plates say.",
+          "Parts out of the oven and the kettle are hot until the cooling time is over.",
+          "Earth every rack; keep sparks and flames away from powder dust and solvent.",
+          "Acid and flux: gloves, face shield, water at hand.");
+
+  private WeekPage() {}
+
+  /** The page, as HTML that is also well-formed XML. */
+  public static String of(WeekIndex index) {
+    Map<String, Object> model = new HashMap<>();
+    Heading heading = index.report().heading();
+    model.put("shop", heading.shop());
+    model.put("version", heading.version());
+    model.put("week", index.time().week());
+    model.put("name", index.report().brief().name());
+    model.put("findings", index.report().waiting().findings().size());
+    model.put("boxes", Glance.boxes(index));
+    model.put("figures", Glance.figures(index));
+    model.put("bounds", Glance.bounds(index));
+    model.put("comparisons", Glance.comparisons(index));
+    model.put("method", index.report().plan().solve().method());
+    model.put("waiting", ListRows.waiting(index));
+    model.put("changes", index.report().yardstick().changes());
+    model.put("charts", FloorRows.charts(index));
+    model.put("hatches", hatches(index));
+    model.put("kits", ListRows.kits(index));
+    model.put("days", index.time());
+    model.put("purchases", ListRows.purchases(index));
+    model.put("baths", ListRows.baths(index));
+    model.put("wants", ListRows.wants(index));
+    model.put("runs", FloorRows.runs(index));
+    model.put("racks", RackSheets.of(index));
+    model.put("dips", DipSheets.of(index));
+    model.put("cards", OvenCards.of(index));
+    model.put("holds", FloorRows.holds(index));
+    model.put("fits", FloorRows.fits(index));
+    model.put(
+        "cautions",
+        Stream.concat(CAUTIONS.stream(), index.report().facts().cautions().stream()).toList());
+    model.put("hatchDefinitions", Hatch.definitions());
+    return printable(set(model));
+  }
+
+  /**
+   * A line of the charts' key.
+   *
+   * @param patch colour and hatch
+   * @param words the finish
+   */
+  public record Key(String patch, String words) {}
+
+  private static List<Key> hatches(WeekIndex index) {
+    return index.finishes().stream()
+        .map(
+            f ->
+                new Key(
+                    Hatch.patch(
+                        index.pattern(f),
+                        index.swatch(f).map(s -> s.rgb()).orElse("c9ced3"),
+                        index.colour(f)),
+                    index.colour(f)))
+        .toList();
+  }
+
+  private static String set(Map<String, Object> model) {
+    Configuration setting = new Configuration(Configuration.VERSION_2_3_34);
+    setting.setClassForTemplateLoading(WeekPage.class, "");
+    setting.setDefaultEncoding(StandardCharsets.UTF_8.name());
+    setting.setOutputFormat(HTMLOutputFormat.INSTANCE);
+    setting.setLocale(Locale.ROOT);
+    setting.setNumberFormat("computer");
+    setting.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+    setting.setLogTemplateExceptions(false);
+    setting.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+    StringWriter out = new StringWriter();
+    try {
+      setting.getTemplate("week.ftlh").process(model, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (TemplateException e) {
+      throw new IllegalStateException("a sheet's template does not match its data", e);
+    }
+    return out.toString();
+  }
+
+  /** Without control characters and marks that turn the reading direction. */
+  private static String printable(String page) {
+    StringBuilder out = new StringBuilder(page.length());
+    page.codePoints()
+        .filter(
+            c ->
+                c == '\n'
+                    || c == '\t'
+                    || (c >= 0x20
+                        && !(c >= 0x7f && c < 0xa0)
+                        && !(c >= 0x202a && c <= 0x202e)
+                        && !(c >= 0x2066 && c <= 0x2069)
+                        && !(c >= 0xd800 && c <= 0xdfff)
+                        && c != 0xfffe
+                        && c != 0xffff))
+        .forEach(out::appendCodePoint);
+    return out.toString();
+  }
+}
