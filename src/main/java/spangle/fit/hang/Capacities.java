@@ -33,6 +33,6 @@ final class Capacities {
   private static int byRoom(CarrierFace face, HangItem item) {
     Grid grid = new Grid(face);
     Kind kind = new Kind(grid, item);
-    return kind.hangs() ? OneKind.perFace(grid, kind) * grid.faces : 0;
+    return kind.hangs() ? OneKind.perCarrier(grid, kind) : 0;
   }
 }

@@ -50,7 +50,7 @@ final class HangBounds {
     long heavy = 0;
     for (Kind kind : kinds) {
       massKg += kind.pieces * kind.item.massKg();
-      heavy += kind.mostByMass(grid.face) == 1 ? kind.pieces : 0;
+      heavy += Limits.times(grid.face.maxMassKg(), kind.item.massKg()) == 1 ? kind.pieces : 0;
     }
     return (int) Math.max(heavy, (long) Math.ceil(massKg / grid.face.maxMassKg() - ROUNDING));
   }

@@ -1,12 +1,23 @@
 package spangle.fit.hang;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /** Pieces alike in the units of a {@link Grid}: as described (0) and turned (1). */
 final class Kind {
   /** Width of a way of hanging that is not allowed or does not fit. */
   static final int NEVER = Integer.MAX_VALUE;
 
+  /** What the pieces are like; its key and number are those of the first item only. */
   final HangItem item;
-  final int pieces;
+
+  /** All items of which the pieces are alike. */
+  private final List<HangItem> items = new ArrayList<>();
+
+  /** Pieces of all items together. */
+  int pieces;
+
   final int[] across = {NEVER, NEVER};
   final int[] drop = {NEVER, NEVER};
 
@@ -18,6 +29,7 @@ final class Kind {
 
   Kind(Grid grid, HangItem item) {
     this.item = item;
+    this.items.add(item);
     this.pieces = item.pieces();
     if (item.depthMm() <= grid.face.depthMm()) {
       lay(grid, 0, item.acrossMm(), item.dropMm());
@@ -26,6 +38,46 @@ final class Kind {
       }
     }
     this.area = Math.min(areaOf(0), areaOf(1));
+  }
+
+  /** Kinds of these items, in their order; items whose pieces are alike make one kind. */
+  static Kind[] of(Grid grid, List<HangItem> items) {
+    Kind[] kinds = new Kind[items.size()];
+    int n = 0;
+    for (HangItem item : items) {
+      int k = 0;
+      while (k < n && !alike(kinds[k].item, item)) {
+        k++;
+      }
+      if (k < n) {
+        kinds[k].items.add(item);
+        kinds[k].pieces += item.pieces();
+      } else {
+        kinds[n++] = new Kind(grid, item);
+      }
+    }
+    return n == kinds.length ? kinds : Arrays.copyOf(kinds, n);
+  }
+
+  private static boolean alike(HangItem a, HangItem b) {
+    return a.acrossMm() == b.acrossMm()
+        && a.dropMm() == b.dropMm()
+        && a.depthMm() == b.depthMm()
+        && a.massKg() == b.massKg()
+        && a.hooksPerPiece() == b.hooksPerPiece()
+        && a.mayTurn() == b.mayTurn();
+  }
+
+  /** Key of the n-th piece of the kind, counted through its items in order, from 0. */
+  String key(int n) {
+    int left = n;
+    for (HangItem one : items) {
+      if (left < one.pieces()) {
+        return one.key();
+      }
+      left -= one.pieces();
+    }
+    throw new IllegalArgumentException("piece " + n + " of " + pieces);
   }
 
   private void lay(Grid grid, int way, double acrossMm, double dropMm) {
@@ -74,21 +126,5 @@ final class Kind {
       return across[1] < across[0] ? 1 : 0;
     }
     return first ? 0 : second ? 1 : -1;
-  }
-
-  /** Greatest number of pieces that mass and hooks allow on one carrier. */
-  int mostByMassAndHooks(CarrierFace face) {
-    return Math.min(mostByMass(face), mostByHooks(face));
-  }
-
-  int mostByMass(CarrierFace face) {
-    return Limits.times(face.maxMassKg(), item.massKg());
-  }
-
-  int mostByHooks(CarrierFace face) {
-    if (item.hooksPerPiece() == 0 || face.maxHooks() == Integer.MAX_VALUE) {
-      return Integer.MAX_VALUE;
-    }
-    return face.maxHooks() / item.hooksPerPiece();
   }
 }

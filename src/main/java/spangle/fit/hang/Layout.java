@@ -97,7 +97,12 @@ final class Layout {
     }
   }
 
-  HangPattern pattern(Grid grid, Kind[] kinds) {
+  /**
+   * The pattern in millimetres.
+   *
+   * @param dealt pieces of each kind that already have their key; counts on
+   */
+  HangPattern pattern(Grid grid, Kind[] kinds, int[] dealt) {
     List<HangPattern.HungPiece> pieces = new ArrayList<>();
     for (int b = 0; b < blocks; b++) {
       Kind kind = kinds[kind(b)];
@@ -113,7 +118,7 @@ final class Layout {
           double leftMm = grid.leftMm(x(b) + column * kind.across[way]);
           pieces.add(
               new HangPattern.HungPiece(
-                  kind.item.key(), face(b), leftMm, topMm, widthMm, heightMm, turned));
+                  kind.key(dealt[kind(b)]++), face(b), leftMm, topMm, widthMm, heightMm, turned));
         }
       }
     }

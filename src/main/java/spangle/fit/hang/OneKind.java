@@ -8,7 +8,7 @@ final class OneKind {
   private final Grid grid;
   private final Kind kind;
 
-  private int best;
+  private long best;
   private boolean cutAcross;
   private int firstWay;
   private int firstLines;
@@ -26,15 +26,15 @@ final class OneKind {
     }
   }
 
-  /** Most pieces on one face. */
-  static int perFace(Grid grid, Kind kind) {
-    return new OneKind(grid, kind).best;
+  /** Most pieces on one carrier. */
+  static int perCarrier(Grid grid, Kind kind) {
+    return (int) Math.min(Integer.MAX_VALUE, new OneKind(grid, kind).best * grid.faces);
   }
 
   /** Hangs the given number, face after face; false when they do not all go on. */
   static boolean hang(Grid grid, Kind[] kinds, int index, int pieces, Layout out) {
     OneKind plan = new OneKind(grid, kinds[index]);
-    if ((long) plan.best * grid.faces < pieces) {
+    if (plan.best * grid.faces < pieces) {
       return false;
     }
     int left = pieces;
@@ -47,11 +47,11 @@ final class OneKind {
   /** Rows of one way on top, the rest of the height in rows of the other. */
   private void tryRowsOf(int way) {
     int other = 1 - way;
-    int perRow = perRow(way, 0);
+    long perRow = perRow(way, 0);
     int mostRows = grid.height / kind.drop[way];
     int from = kind.may(other) ? 1 : mostRows;
     for (int rows = mostRows; rows >= from; rows--) {
-      int below = kind.may(other) ? (grid.height - rows * kind.drop[way]) / kind.drop[other] : 0;
+      long below = kind.may(other) ? (grid.height - rows * kind.drop[way]) / kind.drop[other] : 0;
       keep(rows * perRow + below * perRow(other, 0), false, way, rows);
     }
   }
@@ -59,19 +59,19 @@ final class OneKind {
   /** Columns of one way at the left, the rest of the width in columns of the other. */
   private void tryColumnsOf(int way) {
     int other = 1 - way;
-    int perColumn = grid.height / kind.drop[way];
+    long perColumn = grid.height / kind.drop[way];
     int mostColumns = perRow(way, 0);
     int from = kind.may(other) ? 1 : mostColumns;
     for (int columns = mostColumns; columns >= from; columns--) {
-      int beside =
+      long beside =
           kind.may(other)
-              ? perRow(other, columns * kind.across[way]) * (grid.height / kind.drop[other])
+              ? (long) perRow(other, columns * kind.across[way]) * (grid.height / kind.drop[other])
               : 0;
       keep(columns * perColumn + beside, true, way, columns);
     }
   }
 
-  private void keep(int count, boolean across, int way, int lines) {
+  private void keep(long count, boolean across, int way, int lines) {
     if (count > best) {
       best = count;
       cutAcross = across;

@@ -16,7 +16,7 @@ final class Packing {
       return HangBounds.fewestBaskets(face, items);
     }
     Grid grid = new Grid(face);
-    return new HangBounds(grid, kinds(grid, items)).fewestCarriers();
+    return new HangBounds(grid, Kind.of(grid, items)).fewestCarriers();
   }
 
   static List<HangPattern> all(CarrierFace face, List<HangItem> items, HangEffort effort) {
@@ -28,21 +28,18 @@ final class Packing {
       return Baskets.fill(face, items);
     }
     Grid grid = new Grid(face);
-    Kind[] kinds = kinds(grid, items);
+    Kind[] kinds = Kind.of(grid, items);
     LoadingSearch search = new LoadingSearch(grid, kinds, effort.seed());
     search.build();
     if (effort.rounds() > 0) {
       search.improve(effort, new HangBounds(grid, kinds).fewestCarriers());
     }
     List<HangPattern> patterns = new ArrayList<>();
+    int[] dealt = new int[kinds.length];
     for (Layout layout : search.carriers()) {
-      patterns.add(layout.pattern(grid, kinds));
+      patterns.add(layout.pattern(grid, kinds, dealt));
     }
     return patterns;
-  }
-
-  private static Kind[] kinds(Grid grid, List<HangItem> items) {
-    return items.stream().map(item -> new Kind(grid, item)).toArray(Kind[]::new);
   }
 
   private static void requireEachHangs(CarrierFace face, List<HangItem> items) {

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class RowFiller extends Filler {
   private static final int LYING = 0;
   private static final int STANDING = 1;
-  private static final int AS_DESCRIBED = 2;
+  private static final int SPARING = 2;
   private static final double[] SPREADS = {0, 0.1, 0.4, 1.2};
 
   /** The way each kind hangs when it opens a row. */
@@ -25,7 +25,7 @@ final class RowFiller extends Filler {
 
   @Override
   int rules() {
-    return 3;
+    return 4;
   }
 
   @Override
@@ -33,7 +33,12 @@ final class RowFiller extends Filler {
     for (int k = 0; k < kinds.length; k++) {
       Kind kind = kinds[k];
       opening[k] =
-          rule == LYING ? kind.lying() : rule == STANDING || !kind.may(0) ? kind.standing() : 0;
+          switch (rule) {
+            case LYING -> kind.lying();
+            case STANDING -> kind.standing();
+            case SPARING -> sparing(kind);
+            default -> kind.may(0) ? 0 : 1;
+          };
       key(k, kind.hangs() ? kind.drop[opening[k]] : 0);
     }
     skipChance = 0;
@@ -43,17 +48,32 @@ final class RowFiller extends Filler {
   @Override
   void atRandom(SplittableRandom random, Layout out) {
     double spread = SPREADS[random.nextInt(SPREADS.length)];
-    int policy = random.nextInt(4);
+    int policy = random.nextInt(5);
     skipChance = random.nextInt(3) == 0 ? 0.15 * random.nextDouble() : 0;
     for (int k = 0; k < kinds.length; k++) {
       if (left[k] > 0) {
         Kind kind = kinds[k];
-        boolean lie = policy == LYING || (policy >= AS_DESCRIBED && random.nextBoolean());
-        opening[k] = lie ? kind.lying() : kind.standing();
+        opening[k] =
+            switch (policy) {
+              case LYING -> kind.lying();
+              case STANDING -> kind.standing();
+              case SPARING -> sparing(kind);
+              default -> random.nextBoolean() ? kind.lying() : kind.standing();
+            };
         key(k, kind.drop[opening[k]] * shake(random, spread));
       }
     }
     fillFaces(sortWaiting(), random, out);
+  }
+
+  /** The way that takes the least height per piece in rows of its own. */
+  private static int sparing(Kind kind) {
+    if (!kind.may(0) || !kind.may(1)) {
+      return kind.standing();
+    }
+    long perRow0 = kind.end[0] / kind.across[0];
+    long perRow1 = kind.end[1] / kind.across[1];
+    return kind.drop[1] * perRow0 < kind.drop[0] * perRow1 ? 1 : 0;
   }
 
   private void fillFaces(int waiting, @Nullable SplittableRandom random, Layout out) {
