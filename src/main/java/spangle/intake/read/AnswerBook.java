@@ -66,15 +66,13 @@ final class AnswerBook {
     String part = text(row, "part");
     for (Map.Entry<String, Datum.Entry> entry : row.entries().entrySet()) {
       Answer answer = answers.get(ask(job, part, JobColumns.stem(entry.getKey())));
-      boolean about =
-          answer != null
-              && !answer.keep()
-              && entry.getValue().value() instanceof Datum.Scalar scalar
-              && scalar.text().equals(answer.was());
-      if (about) {
+      if (answer != null
+          && !answer.keep()
+          && entry.getValue().value() instanceof Datum.Scalar scalar
+          && scalar.text().equals(answer.was())) {
         used.add(answer.ask());
-        Datum.Scalar scalar = new Datum.Scalar(entry.getValue().value().place(), answer.answer());
-        entries.put(entry.getKey(), new Datum.Entry(entry.getValue().keyPlace(), scalar));
+        Datum.Scalar answered = new Datum.Scalar(scalar.place(), answer.answer());
+        entries.put(entry.getKey(), new Datum.Entry(entry.getValue().keyPlace(), answered));
       }
     }
     addMissing(entries, job, part);
@@ -120,12 +118,10 @@ final class AnswerBook {
     List<Problem> left = new ArrayList<>();
     for (Problem problem : problems) {
       Answer answer = answers.get(problem.ask());
-      boolean kept =
-          answer != null
-              && answer.keep()
-              && problem.severity() == Severity.ASK
-              && problem.value().equals(answer.was());
-      if (kept) {
+      if (answer != null
+          && answer.keep()
+          && problem.severity() == Severity.ASK
+          && problem.value().equals(answer.was())) {
         used.add(answer.ask());
       } else {
         left.add(problem);
@@ -145,7 +141,9 @@ final class AnswerBook {
             "ask",
             entry.getKey(),
             "",
-            "nothing asks this any more, or the value is no longer '" + entry.getValue().was() + "'",
+            "nothing asks this any more, or the value is no longer '"
+                + entry.getValue().was()
+                + "'",
             "take the answer out, or give it anew for the value that stands there now");
       }
     }

@@ -71,7 +71,10 @@ final class BodyReader {
             .or(
                 () ->
                     shape
-                        .filter(s -> s.form() == ShapeWords.Form.FLAT || s.form() == ShapeWords.Form.SOLID)
+                        .filter(
+                            s ->
+                                s.form() == ShapeWords.Form.FLAT
+                                    || s.form() == ShapeWords.Form.SOLID)
                         .map(ShapeWords::file));
     if (named.isEmpty()) {
       return "";

@@ -15,12 +15,10 @@ import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
 import spangle.intake.week.Catalogue;
 import spangle.intake.week.ColourChange;
-import spangle.intake.week.Cure;
 import spangle.intake.week.Film;
 import spangle.intake.week.Paint;
 import spangle.intake.week.Powder;
 import spangle.intake.week.Shop;
-import spangle.intake.week.Stock;
 import spangle.intake.week.Zinc;
 import spangle.measure.MeasureException;
 import spangle.measure.Numbers;
@@ -50,7 +48,8 @@ final class CatalogueReader {
     for (Datum item : fields.items("paints")) {
       reader.entry(fields, "paints", item).flatMap(reader::paint).ifPresent(paints::add);
     }
-    Optional<Zinc> zinc = fields.raw("zinc").flatMap(z -> reader.entry(fields, "zinc", z)).flatMap(reader::zinc);
+    Optional<Zinc> zinc =
+        fields.raw("zinc").flatMap(z -> reader.entry(fields, "zinc", z)).flatMap(reader::zinc);
     fields.finish();
     return new Catalogue(powders, paints, zinc);
   }
@@ -285,7 +284,9 @@ final class CatalogueReader {
     } catch (MeasureException broken) {
       parts.clear();
     }
-    if (parts.isEmpty() || parts.size() > 6 || parts.stream().anyMatch(p -> !(p > 0 && p < 1_000))) {
+    if (parts.isEmpty()
+        || parts.size() > 6
+        || parts.stream().anyMatch(p -> !(p > 0 && p < 1_000))) {
       f.notes()
           .add(
               ProblemCode.NOT_A_NUMBER,

@@ -18,7 +18,8 @@ import spangle.measure.QuantityKind;
 /** Reads cure data; only data by metal temperature can be used. */
 final class CureReader {
   private static final Pattern POINT =
-      Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(?:min)?\\s*@\\s*([0-9]+(?:[.,][0-9]+)?)\\s*([CFcf]?)");
+      Pattern.compile(
+          "([0-9]+(?:[.,][0-9]+)?)\\s*(?:min)?\\s*@\\s*([0-9]+(?:[.,][0-9]+)?)\\s*([CFcf]?)");
   private static final Range METAL_C = Range.of(20, 260);
 
   private CureReader() {}

@@ -65,7 +65,11 @@ final class FinishReader {
         .coating(text)
         .or(
             () ->
-                context.catalogue().coatings().filter(c -> c.id().equalsIgnoreCase(text)).findFirst());
+                context
+                    .catalogue()
+                    .coatings()
+                    .filter(c -> c.id().equalsIgnoreCase(text))
+                    .findFirst());
   }
 
   private boolean isZinc(String text) {
@@ -96,7 +100,13 @@ final class FinishReader {
             "finish",
             fields.text("finish"),
             many + " coat(s)",
-            "the route '" + route.word() + "' takes " + many + " coat(s), " + ids.size() + " are named",
+            "the route '"
+                + route.word()
+                + "' takes "
+                + many
+                + " coat(s), "
+                + ids.size()
+                + " are named",
             "name the coats with + between them, or take another route");
   }
 
@@ -113,7 +123,10 @@ final class FinishReader {
             "",
             refused
                 ? "the finish '" + finish.text() + "' stands in coatings.yaml but was refused there"
-                : "coatings.yaml has no finish '" + finish.text() + "'" + Near.hint(finish.text(), known),
+                : "coatings.yaml has no finish '"
+                    + finish.text()
+                    + "'"
+                    + Near.hint(finish.text(), known),
             refused
                 ? "put the entry in coatings.yaml right"
                 : "correct the id, or add the product with its data sheet to coatings.yaml");

@@ -87,7 +87,6 @@ final class GateReader {
   }
 
   private static void bad(Fields f, String key, String value, String why, String remedy) {
-    f.notes()
-        .add(ProblemCode.GATE_RECORD_BAD, f.valuePlace(key), key, value, "", why, remedy);
+    f.notes().add(ProblemCode.GATE_RECORD_BAD, f.valuePlace(key), key, value, "", why, remedy);
   }
 }

@@ -27,7 +27,8 @@ final class HollowReader {
           Pattern.DOTALL);
   private static final Pattern HOLES =
       Pattern.compile("(vents?|drains?)\\s+([0-9]{1,3})\\s*[xX×]\\s*([0-9.,]+)\\s*(mm|cm|in)?");
-  private static final Pattern HOLE_SET = Pattern.compile("([0-9]{1,3})\\s*[xX×]\\s*([0-9.,]+)\\s*(mm|cm|in)?");
+  private static final Pattern HOLE_SET =
+      Pattern.compile("([0-9]{1,3})\\s*[xX×]\\s*([0-9.,]+)\\s*(mm|cm|in)?");
   private static final Pattern OVERLAP =
       Pattern.compile(
           "([0-9.,]+)\\s*(cm2|mm2|in2|m2)\\s+([0-9.,]+)\\s*\\+\\s*([0-9.,]+)\\s*mm\\s+(all-round|gap|none)(?:\\s+hole\\s+([0-9.,]+)\\s*(?:mm)?)?",
@@ -85,10 +86,8 @@ final class HollowReader {
     int count = member.wholeOr("count", 1, 1_000, 1);
     Optional<Datum.Scalar> section = member.needed("section");
     OptionalDouble length = member.quantityNeeded("length", QuantityKind.LENGTH, LENGTH_MM);
-    Optional<Hollow.HoleSet> vents =
-        member.scalar("vents").flatMap(s -> holeSet("vents", s));
-    Optional<Hollow.HoleSet> drains =
-        member.scalar("drains").flatMap(s -> holeSet("drains", s));
+    Optional<Hollow.HoleSet> vents = member.scalar("vents").flatMap(s -> holeSet("vents", s));
+    Optional<Hollow.HoleSet> drains = member.scalar("drains").flatMap(s -> holeSet("drains", s));
     member.finish();
     if (section.isEmpty() || length.isEmpty()) {
       return Optional.empty();
@@ -129,8 +128,7 @@ final class HollowReader {
     }
     int count = matcher.group(1) == null ? 1 : Integer.parseInt(matcher.group(1));
     double lengthMm = sides.get(sides.size() - 1);
-    return hollow(
-        scalar, count, sides.subList(0, sides.size() - 1), lengthMm, vents, drains);
+    return hollow(scalar, count, sides.subList(0, sides.size() - 1), lengthMm, vents, drains);
   }
 
   private Optional<Hollow> hollow(
@@ -143,7 +141,10 @@ final class HollowReader {
     boolean round = section.size() == 1;
     double width = section.get(0);
     double height = round ? width : section.get(1);
-    if (!SIDE_MM.holds(width) || !SIDE_MM.holds(height) || !LENGTH_MM.holds(lengthMm) || count < 1) {
+    if (!SIDE_MM.holds(width)
+        || !SIDE_MM.holds(height)
+        || !LENGTH_MM.holds(lengthMm)
+        || count < 1) {
       return notRead(scalar, "no tube has such sizes");
     }
     return Optional.of(new Hollow(count, width, height, lengthMm, round, vents, drains));
@@ -229,8 +230,7 @@ final class HollowReader {
   private Optional<Overlap> overlap(Fields overlap) {
     OptionalDouble area = overlap.quantityNeeded("area", QuantityKind.AREA, Range.of(1e-6, 100));
     List<Datum.Scalar> walls = overlap.texts("thicknesses_mm", "[+,;]");
-    Optional<Overlap.Weld> weld =
-        overlap.wordNeeded("weld", Fields.words(Overlap.Weld.values()));
+    Optional<Overlap.Weld> weld = overlap.wordNeeded("weld", Fields.words(Overlap.Weld.values()));
     OptionalDouble hole = overlap.quantity("hole", QuantityKind.LENGTH, HOLE_MM);
     overlap.finish();
     if (walls.size() != 2) {

@@ -10,14 +10,64 @@ import java.util.regex.Pattern;
 import spangle.measure.QuantityKind;
 
 /**
- * Names of the columns of job files: the program's own, and the ones people usually write. A heading
- * may carry its unit: {@code Thickness (mm)}, {@code Dicke in mm}, {@code width_in}.
+ * Names of the columns of job files: the program's own, and the ones people usually write. A
+ * heading may carry its unit: {@code Thickness (mm)}, {@code Dicke in mm}, {@code width_in}.
  */
 final class JobColumns {
-  private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*[(\\[]\\s*([^)\\]]*)\\s*[)\\]]\\s*");
+  private static final Pattern BRACKETED =
+      Pattern.compile("(.*?)\\s*[(\\[]\\s*([^)\\]]*)\\s*[)\\]]\\s*");
 
   /** Columns with a kind of quantity; the others are plain. */
   private static final Map<String, QuantityKind> KINDS = kinds();
+
+  private static final List<String> NAMES =
+      List.of(
+          "job",
+          "customer",
+          "part",
+          "description",
+          "revision",
+          "qty",
+          "material",
+          "grade",
+          "thickness",
+          "thickest",
+          "gauge",
+          "shape",
+          "length",
+          "width",
+          "height",
+          "area",
+          "mass",
+          "drawing",
+          "route",
+          "finish",
+          "film",
+          "ready",
+          "due",
+          "arrivals",
+          "priority",
+          "welded",
+          "hollow",
+          "vents_checked",
+          "overlaps",
+          "certificate",
+          "si_pct",
+          "p_pct",
+          "al_pct",
+          "heat_sensitive",
+          "heat_limit",
+          "moving_parts",
+          "hooks",
+          "show_face",
+          "masking",
+          "masked_area",
+          "spin",
+          "carriers",
+          "may_turn",
+          "strength_mpa",
+          "bend_radius",
+          "note");
 
   private static final Map<String, String> ALIASES = aliases();
 
@@ -27,15 +77,6 @@ final class JobColumns {
   static List<String> names() {
     return List.copyOf(NAMES);
   }
-
-  private static final List<String> NAMES =
-      List.of(
-          "job", "customer", "part", "description", "revision", "qty", "material", "grade",
-          "thickness", "thickest", "gauge", "shape", "length", "width", "height", "area", "mass",
-          "drawing", "route", "finish", "film", "ready", "due", "arrivals", "priority", "welded",
-          "hollow", "vents_checked", "overlaps", "certificate", "si_pct", "p_pct", "al_pct",
-          "heat_sensitive", "heat_limit", "moving_parts", "hooks", "show_face", "masking",
-          "masked_area", "spin", "carriers", "may_turn", "strength_mpa", "bend_radius", "note");
 
   /** The kind of quantity a column holds, where it holds one. */
   static Optional<QuantityKind> kind(String name) {
@@ -155,7 +196,15 @@ final class JobColumns {
     add(aliases, "length", "l", "len", "länge", "laenge");
     add(aliases, "width", "w", "b", "breite");
     add(aliases, "height", "h", "depth", "höhe", "hoehe");
-    add(aliases, "area", "surface", "area each", "area per piece", "fläche", "flaeche", "oberfläche");
+    add(
+        aliases,
+        "area",
+        "surface",
+        "area each",
+        "area per piece",
+        "fläche",
+        "flaeche",
+        "oberfläche");
     add(aliases, "mass", "weight", "wt", "weight each", "unit weight", "gewicht", "masse");
     add(aliases, "drawing", "dxf", "file", "drawing file", "zeichnung");
     add(aliases, "route", "process", "treatment", "verfahren");

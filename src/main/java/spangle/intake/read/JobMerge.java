@@ -55,7 +55,8 @@ final class JobMerge {
     for (Map.Entry<Key, List<PartLine>> entry : parts.entrySet()) {
       one(entry.getKey(), entry.getValue())
           .ifPresent(
-              part -> byJob.computeIfAbsent(entry.getKey().job(), j -> new ArrayList<>()).add(part));
+              part ->
+                  byJob.computeIfAbsent(entry.getKey().job(), j -> new ArrayList<>()).add(part));
     }
     List<Job> jobs = new ArrayList<>();
     byJob.forEach((id, lines) -> jobs.add(new Job(id, customers.getOrDefault(id, ""), lines)));
@@ -89,12 +90,15 @@ final class JobMerge {
     Optional<PartLine> chosen =
         wanted.flatMap(w -> rows.stream().filter(r -> r.revision().equals(w)).findFirst());
     for (PartLine row : rows) {
-      if (chosen.isPresent() && chosen.get() == row) {
+      if (chosen.isPresent() && chosen.get().equals(row)) {
         continue;
       }
       refused++;
       String revisions =
-          rows.stream().map(r -> "'" + r.revision() + "' at " + r.place().words()).toList().toString();
+          rows.stream()
+              .map(r -> "'" + r.revision() + "' at " + r.place().words())
+              .toList()
+              .toString();
       note(
           ProblemCode.REVISION_CONFLICT,
           key,

@@ -85,9 +85,7 @@ final class JobsReader {
     switch (kind) {
       case "csv", "tsv", "txt" -> {
         Optional<String> text = folder.text(file, problems);
-        return text.isEmpty()
-            ? List.of()
-            : table(file, CsvSource.read(file, text.get(), problems));
+        return text.isEmpty() ? List.of() : table(file, CsvSource.read(file, text.get(), problems));
       }
       case "json" -> {
         Optional<String> text = folder.text(file, problems);
@@ -136,10 +134,10 @@ final class JobsReader {
       if (!fields.has("jobs")) {
         fields.missing("jobs");
       }
-      fields.items("jobs").forEach(item -> job(item, rows, notes));
+      fields.items("jobs").forEach(item -> job(item, rows));
       fields.finish();
     } else if (root.get() instanceof Datum.Series series) {
-      series.items().forEach(item -> job(item, rows, notes));
+      series.items().forEach(item -> job(item, rows));
     } else {
       notes.add(
           ProblemCode.JOB_FILE_UNREADABLE,
@@ -153,7 +151,7 @@ final class JobsReader {
     return rows;
   }
 
-  private void job(Datum item, List<Datum.Group> rows, Notes notes) {
+  private void job(Datum item, List<Datum.Group> rows) {
     if (!(item instanceof Datum.Group job)) {
       rows.add(nothing(item));
       return;

@@ -107,8 +107,7 @@ final class KitReader {
       row.finish();
       if (part.isPresent() && perSet.isPresent()) {
         KitOrder.Line line =
-            new KitOrder.Line(
-                part.get(), jobOf(row, part.get(), named), perSet.getAsInt(), onHand);
+            new KitOrder.Line(part.get(), jobOf(row, part.get(), named), perSet.getAsInt(), onHand);
         check(row, line, sets);
         lines.add(line);
       }

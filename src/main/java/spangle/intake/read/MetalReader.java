@@ -38,14 +38,14 @@ final class MetalReader {
     Optional<Material> material = material();
     OptionalDouble thickness = thickness();
     double thin = thickness.orElse(1);
-    OptionalDouble thickest =
-        fields.quantity("thickest", QuantityKind.LENGTH, THICKNESS_MM);
+    OptionalDouble thickest = fields.quantity("thickest", QuantityKind.LENGTH, THICKNESS_MM);
     if (thickness.isPresent() && thickest.isPresent() && thickest.getAsDouble() < thin) {
       fields
           .notes()
           .add(
               ProblemCode.OUT_OF_RANGE,
-              fields.quantityScalar("thickest", QuantityKind.LENGTH)
+              fields
+                  .quantityScalar("thickest", QuantityKind.LENGTH)
                   .map(Datum.Scalar::place)
                   .orElse(fields.place()),
               "thickest",
@@ -90,7 +90,10 @@ final class MetalReader {
               "material",
               scalar.get().text(),
               String.join(", ", words),
-              "'" + scalar.get().text() + "' is no known material" + Near.hint(scalar.get().text(), words),
+              "'"
+                  + scalar.get().text()
+                  + "' is no known material"
+                  + Near.hint(scalar.get().text(), words),
               "use one of: " + String.join(", ", words));
     }
     return material;

@@ -24,8 +24,11 @@ final class ShapeReader {
   private static final Pattern UNIT_LAST =
       Pattern.compile(".*[0-9.,]\\s*([a-z\"'\u2033\u2032]+)\\s*", Pattern.CASE_INSENSITIVE);
   private static final Pattern SECTION =
-      Pattern.compile("(.+?)\\s+(?:x\\s*|l\\s*=?\\s*)?([0-9.,]+\\s*[a-z\"]*)", Pattern.CASE_INSENSITIVE);
-  private static final Pattern HOLE = Pattern.compile("([0-9]{1,5})\\s*[xX×]\\s*([0-9.,]+)\\s*([a-z\"]*)");
+      Pattern.compile(
+          "(.+?)\\s+(?:x\\s*|l\\s*=?\\s*)?([0-9.,]+\\s*[a-z\"]*)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern HOLE =
+      Pattern.compile("([0-9]{1,5})\\s*[xX×]\\s*([0-9.,]+)\\s*([a-z\"]*)");
+  private static final Pattern HOLES_APART = Pattern.compile("[ ,;+]+(?=[0-9]+\\s*[xX×])");
   private static final Map<String, ShapeWords.Form> FORMS = forms();
 
   private ShapeReader() {}
@@ -49,7 +52,10 @@ final class ShapeReader {
     ShapeWords.Form form = FORMS.get(word);
     if (form == null) {
       return bad(
-          key, scalar, notes, "'" + word + "' is not a known form" + Near.hint(word, FORMS.keySet()));
+          key,
+          scalar,
+          notes,
+          "'" + word + "' is not a known form" + Near.hint(word, FORMS.keySet()));
     }
     boolean open = matcher.group(3) != null || matcher.group(5) != null;
     String sizes = matcher.group(2).strip();
@@ -104,7 +110,7 @@ final class ShapeReader {
     if (text == null || text.isBlank()) {
       return holes;
     }
-    for (String piece : text.strip().split("[ ,;+]+(?=[0-9]+\\s*[xX×])")) {
+    for (String piece : HOLES_APART.split(text.strip(), -1)) {
       Matcher hole = HOLE.matcher(piece.strip());
       if (!hole.matches()) {
         throw new MeasureException(text, "holes as count x diameter", "write it like holes 4x11");

@@ -31,7 +31,9 @@ final class StockReader {
   Stock read(Fields f, String unit, QuantityKind kind) {
     Range amounts = Range.of(0.01, 1_000_000);
     OptionalDouble pack =
-        f.has("ingot_" + unit) ? f.quantity("ingot", kind, amounts) : f.quantity("pack", kind, amounts);
+        f.has("ingot_" + unit)
+            ? f.quantity("ingot", kind, amounts)
+            : f.quantity("pack", kind, amounts);
     int shelf = f.wholeOr("shelf_months", 1, 240, shop.defaults().shelfMonths());
     return new Stock(
         pack.orElse(1),
@@ -60,13 +62,11 @@ final class StockReader {
     return lots;
   }
 
-  private static OptionalDouble amount(
-      Fields owner, String unit, Optional<Datum.Scalar> scalar) {
+  private static OptionalDouble amount(Fields owner, String unit, Optional<Datum.Scalar> scalar) {
     if (scalar.isEmpty()) {
       return OptionalDouble.empty();
     }
-    OptionalDouble amount =
-        owner.number(unit, scalar.get(), Range.of(-1_000_000, 1_000_000));
+    OptionalDouble amount = owner.number(unit, scalar.get(), Range.of(-1_000_000, 1_000_000));
     if (amount.isPresent() && amount.getAsDouble() < 0) {
       owner
           .notes()

@@ -49,8 +49,7 @@ public record PieceFigures(
     if (body.shape().isEmpty() || metal.material().densityKgM3().isEmpty()) {
       return Optional.empty();
     }
-    Optional<Shape> shape =
-        Shapes.of(body.shape().get(), metal.thicknessMm(), body.sizeMm());
+    Optional<Shape> shape = Shapes.of(body.shape().get(), metal.thicknessMm(), body.sizeMm());
     return shape.map(s -> s.measure(metal.material(), Edges.COUNTED));
   }
 

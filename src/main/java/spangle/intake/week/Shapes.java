@@ -29,8 +29,7 @@ public final class Shapes {
    * @return empty where a drawing, an unknown section or a folded size is wanting
    * @throws spangle.part.ShapeException for sizes no piece can have
    */
-  public static Optional<Shape> of(
-      ShapeWords words, double thicknessMm, Optional<Box> foldedMm) {
+  public static Optional<Shape> of(ShapeWords words, double thicknessMm, Optional<Box> foldedMm) {
     List<Double> s = words.sizesMm();
     return switch (words.form()) {
       case PLATE -> Optional.of(new Plate(s.get(0), s.get(1), thicknessMm, holes(words)));
@@ -46,8 +45,7 @@ public final class Shapes {
       case TUBE -> Optional.of(new RectTube(s.get(0), s.get(1), s.get(2), thicknessMm));
       case PIPE -> Optional.of(new RoundTube(s.get(0), s.get(1), thicknessMm));
       case BAR -> Optional.of(Bar.round(s.get(0), s.get(1)));
-      case SECTION ->
-          SectionTable.standard().find(words.file()).map(p -> new Section(p, s.get(0)));
+      case SECTION -> SectionTable.standard().find(words.file()).map(p -> new Section(p, s.get(0)));
       case FLAT, SOLID -> Optional.empty();
     };
   }

@@ -1,0 +1,95 @@
+package spangle.desk;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spangle.intake.brief.OvenTimes;
+import spangle.intake.week.Coating;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.WeekInput;
+import spangle.plan.Dwell;
+import spangle.plan.FinishKind;
+import spangle.plan.Lot;
+import spangle.plan.PartFacts;
+import spangle.plan.PlannedBatch;
+import spangle.report.BatchNote;
+
+/** What the oven hand must know of a batch: which part to probe, when its clock starts. */
+final class BatchFacts {
+  private final WeekIndex index;
+  private final WeekInput input;
+
+  BatchFacts(WeekIndex index, WeekInput input) {
+    this.index = index;
+    this.input = input;
+  }
+
+  BatchNote note(PlannedBatch batch) {
+    List<Lot> inside =
+        batch.loads().stream().flatMap(l -> l.lotIds().stream()).map(index::lot).toList();
+    Lot slow =
+        inside.stream().max(Comparator.comparingInt(l -> dwell(l, batch).minMin())).orElseThrow();
+    Lot quick =
+        inside.stream().min(Comparator.comparingInt(l -> dwell(l, batch).maxMin())).orElseThrow();
+    int longest = dwell(quick, batch).maxMin();
+    PartFacts part = index.part(slow);
+    if (slow.finish().kind() == FinishKind.DEGAS) {
+      return new BatchNote(
+          batch.id(),
+          slow.id(),
+          quick.id(),
+          batch.dwellMin(),
+          0,
+          longest,
+          celsius(batch),
+          "degassing bake: until the metal is at oven temperature, never shorter than "
+              + dwell(slow, batch).minMin()
+              + " min");
+    }
+    Optional<OvenTimes> times = times(batch, slow, part);
+    int heatUp = times.map(OvenTimes::heatUpMin).orElse(0);
+    int atHeat = times.map(OvenTimes::minutesAtHeat).orElse(batch.dwellMin());
+    double partC = times.map(OvenTimes::partCelsius).orElse(celsius(batch));
+    return new BatchNote(
+        batch.id(),
+        slow.id(),
+        quick.id(),
+        heatUp,
+        atHeat,
+        longest,
+        partC,
+        String.format(
+            Locale.ROOT,
+            "heaviest %s, %.1f mm: at least %d min; lightest %s, %.1f mm: at most %d min",
+            slow.partId(),
+            part.thickestMm(),
+            dwell(slow, batch).minMin(),
+            quick.partId(),
+            index.part(quick).thicknessMm(),
+            longest));
+  }
+
+  private Optional<OvenTimes> times(PlannedBatch batch, Lot lot, PartFacts part) {
+    Optional<ShopLine> line = input.shop().line(batch.lineId());
+    return line.flatMap(
+        l ->
+            input
+                .catalogue()
+                .coating(lot.finish().materialId())
+                .flatMap(Coating::cure)
+                .map(cure -> OvenTimes.of(input, l, part, cure, celsius(batch))));
+  }
+
+  private double celsius(PlannedBatch batch) {
+    return index.line(batch.lineId()).settings().get(batch.setting()).celsius();
+  }
+
+  private static Dwell dwell(Lot lot, PlannedBatch batch) {
+    return lot.dwells().stream()
+        .filter(d -> d.setting() == batch.setting())
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalStateException(lot.id() + " cannot run at the batch's setting"));
+  }
+}

@@ -1,0 +1,333 @@
+package spangle.desk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import spangle.coating.zinc.ZincRow;
+import spangle.equipment.KettleProfile;
+import spangle.estimate.Purchase;
+import spangle.fit.Body;
+import spangle.fit.FitAnswer;
+import spangle.fit.FitRequest;
+import spangle.fit.FitRules;
+import spangle.fit.KettleFit;
+import spangle.fit.KettleWay;
+import spangle.fit.Verdict;
+import spangle.intake.brief.Draws;
+import spangle.intake.brief.KettleWays;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.problem.Meanwhile;
+import spangle.intake.problem.Problem;
+import spangle.intake.problem.Severity;
+import spangle.intake.week.Coating;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.plan.Finding;
+import spangle.plan.FinishKind;
+import spangle.plan.Held;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.PartFacts;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.report.BatchNote;
+import spangle.report.BathLevel;
+import spangle.report.Danger;
+import spangle.report.FitNote;
+import spangle.report.Heading;
+import spangle.report.HeldPart;
+import spangle.report.JobReason;
+import spangle.report.LoadNote;
+import spangle.report.LotNote;
+import spangle.report.PurchaseLine;
+import spangle.report.Question;
+import spangle.report.SheetFacts;
+import spangle.report.Stores;
+import spangle.report.Swatch;
+import spangle.report.Waiting;
+import spangle.report.WeekReport;
+import spangle.report.Yardstick;
+
+/** Gathers what the sheets say beyond the brief and the plan. */
+final class ReportDesk {
+  /** Zinc at bath temperature, kg per m3 (liquid density at 450 C, handbook). */
+  private static final double MOLTEN_ZINC_KG_M3 = 6560;
+
+  private final PreparedWeek week;
+  private final Plan plan;
+  private final StoreDesk stores;
+  private final Draws draws;
+  private final WeekIndex index;
+  private final Map<String, FitAnswer> fits = new HashMap<>();
+
+  ReportDesk(PreparedWeek week, Plan plan, StoreDesk stores) {
+    this.week = week;
+    this.plan = plan;
+    this.stores = stores;
+    this.draws = new Draws(week.input());
+    this.index = new WeekIndex(week.brief(), week.parts());
+    for (PartFacts part : week.parts()) {
+      fit(part).ifPresent(a -> fits.put(WeekIndex.key(part.jobId(), part.partId()), a));
+    }
+  }
+
+  WeekReport report(List<Purchase> purchases, List<Finding> findings, Yardstick yardstick) {
+    return new WeekReport(
+        Heading.plain(week.input().shop().name()),
+        week.brief(),
+        plan,
+        new Waiting(held(), questions(), reasons(), findings),
+        new Stores(purchases.stream().map(ReportDesk::line).toList(), baths(), swatches()),
+        new SheetFacts(lotNotes(), loadNotes(), batchNotes(), fitNotes(), cautions()),
+        yardstick);
+  }
+
+  private List<HeldPart> held() {
+    return week.held().stream().map(ReportDesk::held).toList();
+  }
+
+  private static HeldPart held(Held h) {
+    Danger danger = h.danger() == 0 ? Danger.PEOPLE : h.danger() == 1 ? Danger.WORK : Danger.FACT;
+    return new HeldPart(
+        h.jobId(),
+        h.partId(),
+        h.name(),
+        h.pieces(),
+        h.gate(),
+        h.words() + ". Opens with: " + h.opens(),
+        h.whoAnswers(),
+        danger,
+        OptionalInt.of(h.dueMin()));
+  }
+
+  private List<Question> questions() {
+    return week.input().problems().stream()
+        .filter(p -> p.meanwhile() != Meanwhile.GATE_SHUT)
+        .map(ReportDesk::question)
+        .toList();
+  }
+
+  private static Question question(Problem p) {
+    String subject = p.job().isEmpty() ? p.place().words() : WeekIndex.key(p.job(), p.part());
+    Danger danger = p.severity() == Severity.DANGER ? Danger.PEOPLE : Danger.FACT;
+    return new Question(
+        subject,
+        p.code().key(),
+        p.place().words()
+            + ": "
+            + p.why()
+            + " "
+            + p.remedy()
+            + " Meanwhile "
+            + p.meanwhile().words()
+            + ".",
+        "design",
+        danger,
+        p.dueMin() == Problem.NO_DUE ? OptionalInt.empty() : OptionalInt.of(p.dueMin()));
+  }
+
+  private List<JobReason> reasons() {
+    return plan.leftOut().stream()
+        .map(
+            l -> {
+              Lot lot = index.lot(l.lotId());
+              return new JobReason(
+                  lot.jobId(), l.lotId() + " (" + lot.pieces() + " pieces) waits: " + l.reason());
+            })
+        .toList();
+  }
+
+  private static PurchaseLine line(Purchase p) {
+    String dry =
+        p.firstShort()
+            .map(
+                m ->
+                    "the store runs dry on "
+                        + DayWords.of(m)
+                        + (p.tooLate() ? "; the order is late already" : ""))
+            .orElse("");
+    return new PurchaseLine(
+        p.item().id(),
+        p.item().name(),
+        p.item().unit(),
+        p.need().low(),
+        p.need().likely(),
+        p.need().high(),
+        p.item().inStore(),
+        p.item().onOrder(),
+        p.shortBy(),
+        p.packs(),
+        p.item().pack(),
+        p.latestOrder(),
+        p.jobs().stream().filter(j -> !j.equals("colour loss")).toList(),
+        dry);
+  }
+
+  private List<Swatch> swatches() {
+    return week.input()
+        .catalogue()
+        .coatings()
+        .map(c -> new Swatch(c.id(), c.name(), c.id(), c.swatch().replace("#", "")))
+        .toList();
+  }
+
+  private List<BathLevel> baths() {
+    List<BathLevel> baths = new ArrayList<>();
+    for (ShopLine shopLine : week.input().shop().lines()) {
+      for (StationUse use : shopLine.stations()) {
+        if (use.profile() instanceof KettleProfile kettle) {
+          bath(shopLine.id(), use.id(), kettle).ifPresent(baths::add);
+        }
+      }
+    }
+    return baths;
+  }
+
+  private Optional<BathLevel> bath(String lineId, String machineId, KettleProfile kettle) {
+    LineSpec line = index.line(lineId);
+    double steel = stores.steelKg(line);
+    if (steel == 0) {
+      return Optional.empty();
+    }
+    double zinc = stores.zincOnPartsKg(line);
+    double planM2 = kettle.inside().lengthMm() * kettle.inside().widthMm() / 1e6;
+    double dropMm = zinc / (planM2 * MOLTEN_ZINC_KG_M3) * 1000;
+    double ingot = week.input().catalogue().zinc().map(z -> z.stock().pack()).orElse(25.0);
+    int ingots = (int) Math.ceil(zinc / ingot);
+    return Optional.of(
+        new BathLevel(
+            machineId,
+            steel,
+            zinc,
+            100 * zinc / steel,
+            dropMm,
+            String.format(
+                Locale.ROOT,
+                "top up %d dry ingots of %.0f kg in the maintenance block; more for ash and dross",
+                ingots,
+                ingot)));
+  }
+
+  private List<LotNote> lotNotes() {
+    return week.brief().lots().stream().map(this::lotNote).toList();
+  }
+
+  private LotNote lotNote(Lot lot) {
+    PartFacts part = index.part(lot);
+    boolean zinc = lot.finish().kind() == FinishKind.ZINC;
+    String film =
+        zinc || lot.finish().kind() == FinishKind.DEGAS
+            ? ""
+            : week.input()
+                .catalogue()
+                .coating(lot.finish().materialId())
+                .map(Coating::film)
+                .map(
+                    f ->
+                        String.format(
+                            Locale.ROOT,
+                            "%.0f to %.0f um, aim %.0f",
+                            f.minUm(),
+                            f.maxUm(),
+                            f.aimUm()))
+                .orElse("");
+    return new LotNote(
+        lot.id(),
+        part.thickestMm(),
+        part.hooks() + (part.hooks() == 1 ? " hook" : " hooks") + " a piece",
+        part.showFace(),
+        part.masking(),
+        film,
+        zinc ? Optional.of(zincNote(part)) : Optional.empty());
+  }
+
+  private LotNote.ZincNote zincNote(PartFacts part) {
+    ZincRow row = draws.row(part);
+    FitAnswer answer = fits.get(WeekIndex.key(part.jobId(), part.partId()));
+    boolean duplex = part.route().equals("duplex");
+    return new LotNote.ZincNote(
+        answer == null ? "in the basket" : FitWording.attitude(answer),
+        answer == null ? 0 : answer.hangDeg(),
+        answer == null ? 1 : answer.dips(),
+        draws.steel(part).steelClass().word() + ": " + draws.steel(part).steelClass().look(),
+        !duplex,
+        part.hollow(),
+        row.meanUm(),
+        row.localUm(),
+        ControlSample.pieces(part.pieces()));
+  }
+
+  private Optional<FitAnswer> fit(PartFacts part) {
+    if (part.spun() || !(part.route().equals("zinc") || part.route().equals("duplex"))) {
+      return Optional.empty();
+    }
+    FitRequest request =
+        new FitRequest(
+            Body.of(part.envelopeMm()), OptionalDouble.of(part.massKg()), 0, FitRules.KETTLE);
+    List<KettleWay> ways = KettleWays.of(week.input().shop());
+    return ways.stream()
+        .map(w -> KettleFit.answer(request, w))
+        .min(Comparator.comparing(FitAnswer::verdict));
+  }
+
+  /** Parts whose answer is worth a page: all that do not simply go in straight. */
+  private List<FitNote> fitNotes() {
+    List<FitNote> notes = new ArrayList<>();
+    for (PartFacts part : week.parts()) {
+      FitAnswer answer = fits.get(WeekIndex.key(part.jobId(), part.partId()));
+      if (answer != null && answer.verdict() != Verdict.STRAIGHT) {
+        List<String> cautions = new ArrayList<>(answer.cautions());
+        cautions.add(FitAnswer.VALIDITY);
+        notes.add(
+            new FitNote(
+                part.jobId(),
+                part.partId(),
+                part.description(),
+                FitWording.verdict(answer.verdict()),
+                FitWording.sentence(answer),
+                "",
+                cautions));
+      }
+    }
+    return notes;
+  }
+
+  private List<LoadNote> loadNotes() {
+    List<LoadNote> notes = new ArrayList<>();
+    for (PlannedBatch batch : plan.batches()) {
+      for (PlannedLoad load : batch.loads()) {
+        double amount = load.lotIds().stream().map(index::lot).mapToDouble(Lot::materialKg).sum();
+        Lot first = index.first(load);
+        String unit = first.finish().kind() == FinishKind.LIQUID ? "l" : "kg";
+        boolean draws =
+            first.finish().kind() == FinishKind.POWDER
+                || first.finish().kind() == FinishKind.LIQUID;
+        notes.add(
+            new LoadNote(
+                load.id(), draws ? amount : 0, unit, "", LoadCautions.of(first.finish().kind())));
+      }
+    }
+    return notes;
+  }
+
+  private List<BatchNote> batchNotes() {
+    return plan.batches().stream()
+        .filter(b -> index.first(b).finish().kind() != FinishKind.ZINC)
+        .map(b -> new BatchFacts(index, week.input()).note(b))
+        .toList();
+  }
+
+  private static List<String> cautions() {
+    return List.of(
+        "Sealed hollows explode in molten zinc. No vent check signed by two people, no dip.",
+        "Acid, molten zinc, hot loads, dust and solvent: local codes and licensed practice decide, not this plan.",
+        "Powder in the booth air, earth of every hook, oven exhaust and purge: the equipment maker and the local code set the limits.");
+  }
+}

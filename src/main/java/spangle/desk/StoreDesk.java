@@ -1,0 +1,181 @@
+package spangle.desk;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import spangle.estimate.Purchase;
+import spangle.estimate.Purchases;
+import spangle.estimate.StoreItem;
+import spangle.estimate.Use;
+import spangle.intake.brief.Draws;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.week.Coating;
+import spangle.intake.week.Paint;
+import spangle.intake.week.Powder;
+import spangle.intake.week.Stock;
+import spangle.intake.week.Zinc;
+import spangle.measure.LowLikelyHigh;
+import spangle.plan.FinishKind;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.PartFacts;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+
+/** What a planned week draws on the stores, and what is to be bought. */
+final class StoreDesk {
+  /** Spread of sprayed powder and mixed paint about the likely figure (common practice). */
+  private static final LowLikelyHigh SPRAY = new LowLikelyHigh(0.85, 1, 1.25);
+
+  private final PreparedWeek week;
+  private final Plan plan;
+  private final WeekIndex index;
+  private final Draws draws;
+
+  StoreDesk(PreparedWeek week, Plan plan) {
+    this.week = week;
+    this.plan = plan;
+    this.draws = new Draws(week.input());
+    this.index = new WeekIndex(week.brief(), week.parts());
+  }
+
+  /** Items that are needed or short, in the order of the coatings file, zinc last. */
+  List<Purchase> purchases() {
+    Map<String, List<Use>> uses = uses();
+    List<Purchase> purchases = new ArrayList<>();
+    for (Coating coating : week.input().catalogue().coatings().toList()) {
+      List<Use> own = uses.getOrDefault(coating.id(), List.of());
+      if (!own.isEmpty()) {
+        String unit = coating instanceof Paint ? "l" : "kg";
+        purchases.add(purchase(coating.id(), coating.name(), unit, coating.stock(), own));
+      }
+    }
+    week.input()
+        .catalogue()
+        .zinc()
+        .ifPresent(
+            z -> {
+              List<Use> own = uses.getOrDefault(z.id(), List.of());
+              if (!own.isEmpty()) {
+                purchases.add(purchase(z.id(), z.name(), "kg", z.stock(), own));
+              }
+            });
+    return purchases;
+  }
+
+  private Purchase purchase(String id, String name, String unit, Stock stock, List<Use> uses) {
+    LocalDate monday = week.brief().monday();
+    List<StoreItem.StoredLot> stored =
+        stock.lots().stream()
+            .map(l -> new StoreItem.StoredLot(l.lot(), l.amount(), oldDays(l, stock, monday)))
+            .toList();
+    List<StoreItem.Coming> coming =
+        stock.deliveries().stream()
+            .map(d -> new StoreItem.Coming(d.lot(), d.amount(), d.arriveMin()))
+            .toList();
+    StoreItem item = new StoreItem(id, name, unit, stock.pack(), stock.leadDays(), stored, coming);
+    return Purchases.of(item, uses, monday, week.input().shop().horizonDays());
+  }
+
+  private static OptionalInt oldDays(Stock.StockLot lot, Stock stock, LocalDate monday) {
+    return lot.made()
+        .map(
+            m ->
+                OptionalInt.of(
+                    (int) ChronoUnit.DAYS.between(m.plusMonths(stock.shelfMonths()), monday)))
+        .orElseGet(OptionalInt::empty);
+  }
+
+  private Map<String, List<Use>> uses() {
+    Map<String, List<Use>> uses = new LinkedHashMap<>();
+    Map<String, String> lastColour = new HashMap<>();
+    List<PlannedBatch> inOrder = new ArrayList<>(plan.batches());
+    inOrder.sort(Comparator.comparingInt(StoreDesk::firstMinute));
+    for (PlannedBatch batch : inOrder) {
+      for (PlannedLoad load : batch.loads()) {
+        String colour = index.first(load).finish().materialId();
+        int at = firstMinute(batch);
+        if (!colour.isEmpty() && !colour.equals(lastColour.put(batch.lineId(), colour))) {
+          colourLoss(colour, at, uses);
+        }
+        load.lotIds().forEach(id -> add(index.lot(id), at, true, uses));
+      }
+    }
+    plan.leftOut()
+        .forEach(l -> add(index.lot(l.lotId()), week.brief().horizonMin() - 1, false, uses));
+    return uses;
+  }
+
+  private static int firstMinute(PlannedBatch batch) {
+    return batch.loads().stream()
+        .flatMap(l -> l.visits().stream())
+        .mapToInt(PlannedLoad.PlannedVisit::startMin)
+        .min()
+        .orElse(batch.startMin());
+  }
+
+  private void colourLoss(String colour, int at, Map<String, List<Use>> uses) {
+    week.input()
+        .catalogue()
+        .coating(colour)
+        .filter(Powder.class::isInstance)
+        .map(Powder.class::cast)
+        .ifPresent(
+            p ->
+                uses.computeIfAbsent(colour, c -> new ArrayList<>())
+                    .add(
+                        new Use("colour loss", at, LowLikelyHigh.exactly(p.colourLossKg()), true)));
+  }
+
+  private void add(Lot lot, int at, boolean planned, Map<String, List<Use>> uses) {
+    if (lot.finish().materialId().isEmpty()) {
+      return;
+    }
+    uses.computeIfAbsent(lot.finish().materialId(), c -> new ArrayList<>())
+        .add(new Use(lot.jobId(), at, amount(lot), planned));
+  }
+
+  /** Sprayed powder or mixed paint; zinc bought, which is zinc on the work over the yield. */
+  private LowLikelyHigh amount(Lot lot) {
+    if (lot.finish().kind() != FinishKind.ZINC) {
+      return SPRAY.times(lot.materialKg());
+    }
+    PartFacts part = index.part(lot);
+    LowLikelyHigh growth = draws.steel(part).steelClass().growth();
+    double minimum = lot.areaM2() * draws.row(part).coatingGM2() / 1000;
+    double yield = week.input().catalogue().zinc().map(Zinc::yield).orElse(0.75);
+    return new LowLikelyHigh(
+        minimum * growth.low() / Math.max(0.82, yield),
+        minimum * growth.likely() / yield,
+        minimum * growth.high() / Math.min(0.65, yield));
+  }
+
+  /** Zinc that leaves on the work of a line, likely, in kg. */
+  double zincOnPartsKg(LineSpec line) {
+    return plan.batches().stream()
+        .filter(b -> b.lineId().equals(line.id()))
+        .flatMap(b -> b.loads().stream())
+        .flatMap(l -> l.lotIds().stream())
+        .map(index::lot)
+        .mapToDouble(Lot::materialKg)
+        .sum();
+  }
+
+  /** Black steel dipped on a line, kg. */
+  double steelKg(LineSpec line) {
+    return plan.batches().stream()
+        .filter(b -> b.lineId().equals(line.id()))
+        .flatMap(b -> b.loads().stream())
+        .flatMap(l -> l.lotIds().stream())
+        .map(index::lot)
+        .mapToDouble(Lot::massKg)
+        .sum();
+  }
+}

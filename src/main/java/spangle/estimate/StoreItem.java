@@ -1,0 +1,58 @@
+package spangle.estimate;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Something a shop keeps and buys.
+ *
+ * @param id as in the coatings file
+ * @param name words for the sheet
+ * @param unit "kg" or "l"
+ * @param pack smallest amount sold
+ * @param leadDays working days from order to door
+ * @param lots in the store, each with the minutes until it is past its shelf life
+ * @param deliveries ordered, not yet here
+ */
+public record StoreItem(
+    String id,
+    String name,
+    String unit,
+    double pack,
+    int leadDays,
+    List<StoredLot> lots,
+    List<Coming> deliveries) {
+  /**
+   * A lot in the store.
+   *
+   * @param lot maker's number
+   * @param amount how much is left
+   * @param oldDays days past its shelf life; empty or negative while it is fresh
+   */
+  public record StoredLot(String lot, double amount, OptionalInt oldDays) {}
+
+  /** A delivery on order. */
+  public record Coming(String lot, double amount, int atMin) {}
+
+  /** Sorts the lots so that the oldest is used first. */
+  public StoreItem {
+    lots =
+        lots.stream()
+            .sorted(
+                Comparator.comparingInt(
+                    (StoredLot l) -> -l.oldDays().orElse(Integer.MIN_VALUE + 1)))
+            .toList();
+    deliveries = deliveries.stream().sorted(Comparator.comparingInt(Coming::atMin)).toList();
+  }
+
+  /** What is in the store. */
+  public double inStore() {
+    return lots.stream().mapToDouble(StoredLot::amount).sum();
+  }
+
+  /** What is on its way. */
+  public double onOrder() {
+    return deliveries.stream().mapToDouble(Coming::amount).sum();
+  }
+}

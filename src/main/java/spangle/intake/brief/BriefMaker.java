@@ -1,0 +1,141 @@
+package spangle.intake.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spangle.intake.week.Job;
+import spangle.intake.week.KitOrder;
+import spangle.intake.week.PartLine;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.WeekInput;
+import spangle.plan.Brief;
+import spangle.plan.CarrierSpec;
+import spangle.plan.Goals;
+import spangle.plan.Held;
+import spangle.plan.Kit;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.PartFacts;
+
+/** From a week as read to a week ready to be planned. */
+public final class BriefMaker {
+  private final WeekInput input;
+  private final LineMaker lines;
+  private final LegMaker legs;
+  private final GateStep gates;
+  private final List<PartFacts> parts = new ArrayList<>();
+  private final List<Held> held = new ArrayList<>();
+  private final List<Lot> lots = new ArrayList<>();
+
+  private BriefMaker(WeekInput input) {
+    this.input = input;
+    this.lines = new LineMaker(input.shop(), input.catalogue());
+    this.legs = new LegMaker(input, lines, new Draws(input));
+    this.gates = new GateStep(input);
+  }
+
+  /** Measures, asks the gates, makes legs and lots. */
+  public static PreparedWeek prepare(WeekInput input) {
+    return new BriefMaker(input).prepare();
+  }
+
+  private PreparedWeek prepare() {
+    for (Job job : input.jobs()) {
+      for (PartLine line : job.parts()) {
+        part(job, line);
+      }
+    }
+    List<LineSpec> lineSpecs = input.shop().lines().stream().map(lines::line).toList();
+    List<CarrierSpec> carriers =
+        input.shop().lines().stream().flatMap((ShopLine l) -> lines.carriers(l).stream()).toList();
+    Brief brief =
+        new Brief(
+            input.shop().name(),
+            input.shop().weekStart(),
+            input.shop().horizonMin(),
+            lineSpecs,
+            carriers,
+            lots,
+            kits(),
+            SupplyMaker.supplies(input.catalogue()),
+            Goals.usual(),
+            List.of(),
+            List.of());
+    return new PreparedWeek(input, brief, parts, held);
+  }
+
+  private void part(Job job, PartLine line) {
+    Optional<PartFacts> measured = PartMeasurer.measure(input, job, line);
+    if (measured.isEmpty()) {
+      held.add(unmeasured(job, line));
+      return;
+    }
+    PartFacts part = measured.get();
+    parts.add(part);
+    GateStep.Outcome outcome = gates.ask(line, part);
+    if (!outcome.shut().isEmpty()) {
+      held.addAll(outcome.shut());
+      return;
+    }
+    LegMaker.Outcome made = legs.legs(line, part, outcome.way());
+    if (made.stopper().isPresent()) {
+      held.add(stopped(part, made.stopper().get()));
+      return;
+    }
+    lots.addAll(LotMaker.lots(part, line.wanted().arrivals(), made.legs(), kitIds(job, line)));
+  }
+
+  private List<String> kitIds(Job job, PartLine line) {
+    return input.kits().stream()
+        .filter(
+            k ->
+                k.lines().stream()
+                    .anyMatch(l -> l.partId().equals(line.id()) && l.jobId().equals(job.id())))
+        .map(KitOrder::id)
+        .toList();
+  }
+
+  private List<Kit> kits() {
+    return input.kits().stream()
+        .map(
+            k ->
+                new Kit(
+                    k.id(),
+                    k.name(),
+                    k.sets(),
+                    k.dueMin(),
+                    k.weight(),
+                    k.lines().stream()
+                        .map(l -> new Kit.KitLine(l.partId(), l.jobId(), l.perSet(), l.onHand()))
+                        .toList()))
+        .toList();
+  }
+
+  private static Held unmeasured(Job job, PartLine line) {
+    return new Held(
+        job.id(),
+        line.id(),
+        line.description(),
+        line.qty(),
+        "size-unknown",
+        "area, mass or outside size is not given and cannot be computed from what is",
+        "a shape, or area, mass and size of one piece",
+        "design",
+        2,
+        line.wanted().dueMin());
+  }
+
+  private static Held stopped(PartFacts part, LegMaker.Stopper stop) {
+    return new Held(
+        part.jobId(),
+        part.partId(),
+        part.description(),
+        part.pieces(),
+        stop.gate(),
+        stop.words(),
+        stop.opens(),
+        stop.whoAnswers(),
+        1,
+        part.dueMin());
+  }
+}

@@ -1,0 +1,45 @@
+package spangle.intake.brief;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import spangle.fit.hang.CarrierFace;
+import spangle.fit.hang.HangItem;
+import spangle.fit.hang.HangPacker;
+import spangle.plan.CarrierSpec;
+import spangle.plan.PartFacts;
+
+/** How many pieces of a part the carriers of a line hold. */
+final class CarrierRoom {
+  private CarrierRoom() {}
+
+  /** A carrier and the pieces it holds. */
+  record Room(String carrierId, int pieces) {}
+
+  /**
+   * Carriers that hold at least one piece, most pieces first.
+   *
+   * @param part the part
+   * @param carriers all carriers of the line
+   * @param allowed ids allowed; empty = all
+   * @param spun whether it goes into a basket; hung work never does
+   */
+  static List<Room> rooms(
+      PartFacts part, List<CarrierSpec> carriers, List<String> allowed, boolean spun) {
+    HangItem one = LotMaker.item(part.partId(), part, 1);
+    List<Room> rooms = new ArrayList<>();
+    for (CarrierSpec carrier : carriers) {
+      boolean basket = carrier.face().style() == CarrierFace.Style.BULK;
+      boolean wanted = allowed.isEmpty() || Set.copyOf(allowed).contains(carrier.id());
+      if (wanted && basket == spun && carrier.owned() > 0) {
+        int pieces = HangPacker.capacity(carrier.face(), one);
+        if (pieces > 0) {
+          rooms.add(new Room(carrier.id(), pieces));
+        }
+      }
+    }
+    rooms.sort(Comparator.comparingInt((Room r) -> -r.pieces()).thenComparing(Room::carrierId));
+    return rooms;
+  }
+}

@@ -1,0 +1,318 @@
+package spangle.intake.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import spangle.coating.heat.CureWindow;
+import spangle.equipment.StationProfile;
+import spangle.fit.hang.CarrierFace;
+import spangle.intake.week.Coating;
+import spangle.intake.week.Defaults;
+import spangle.intake.week.PartLine;
+import spangle.intake.week.Powder;
+import spangle.intake.week.Route;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.intake.week.WeekInput;
+import spangle.plan.CarrierSpec;
+import spangle.plan.Dwell;
+import spangle.plan.Finish;
+import spangle.plan.FinishKind;
+import spangle.plan.LineKind;
+import spangle.plan.PartFacts;
+
+/**
+ * Works out the legs of a part's route. A missing link (no line, no carrier it fits, no setting
+ * that cures it) ends in a {@link Stopper}, never in a leg that cannot run.
+ */
+final class LegMaker {
+  /** Fresh zinc is painted within 48 h without further cleaning (ASTM D6386, from memory). */
+  private static final int FRESH_ZINC_MIN = 48 * 60;
+
+  private final WeekInput input;
+  private final LineMaker lines;
+  private final Draws draws;
+
+  LegMaker(WeekInput input, LineMaker lines, Draws draws) {
+    this.input = input;
+    this.lines = lines;
+    this.draws = draws;
+  }
+
+  /** Why a part cannot be planned at all. */
+  record Stopper(String gate, String words, String opens, String whoAnswers) {}
+
+  /** Either legs or what stops the part. */
+  record Outcome(List<Leg> legs, Optional<Stopper> stopper) {
+    static Outcome stop(Stopper stopper) {
+      return new Outcome(List.of(), Optional.of(stopper));
+    }
+  }
+
+  /** How a part goes into the kettle: alone where it is tilted or dipped twice. */
+  record KettleWay(boolean alone, boolean reactive, String steelKey) {}
+
+  Outcome legs(PartLine line, PartFacts part, KettleWay way) {
+    List<Leg> legs = new ArrayList<>();
+    Route route = line.wanted().route();
+    List<String> finishes = line.wanted().finishes();
+    Optional<Stopper> stop = Optional.empty();
+    if (route.zinc()) {
+      stop = add(legs, zincLeg(line, part, way, route == Route.DUPLEX));
+    }
+    if (stop.isEmpty() && route == Route.DUPLEX) {
+      stop = add(legs, degasLeg(line, part, coating(finishes.get(0))));
+    }
+    for (int i = 0; i < finishes.size() && stop.isEmpty() && route != Route.ZINC; i++) {
+      boolean last = i == finishes.size() - 1;
+      stop = add(legs, coatLeg(line, part, coating(finishes.get(i)), i > 0, last, route));
+    }
+    return stop.map(Outcome::stop).orElseGet(() -> new Outcome(legs, Optional.empty()));
+  }
+
+  private static Optional<Stopper> add(List<Leg> legs, LegOrStop result) {
+    if (result.leg() != null) {
+      legs.add(result.leg());
+      return Optional.empty();
+    }
+    return Optional.ofNullable(result.stopper());
+  }
+
+  private record LegOrStop(@Nullable Leg leg, @Nullable Stopper stopper) {
+    static LegOrStop stop(String gate, String words, String opens, String who) {
+      return new LegOrStop(null, new Stopper(gate, words, opens, who));
+    }
+  }
+
+  private Coating coating(String id) {
+    return input
+        .catalogue()
+        .coating(id)
+        .orElseThrow(() -> new IllegalStateException("coating was checked at intake: " + id));
+  }
+
+  private LegOrStop zincLeg(PartLine line, PartFacts part, KettleWay way, boolean paintedNext) {
+    Optional<ShopLine> found = LineMaker.ofKind(input.shop(), LineKind.ZINC);
+    if (found.isEmpty()) {
+      return noLine(LineKind.ZINC);
+    }
+    ShopLine shopLine = found.get();
+    List<CarrierSpec> carriers = lines.carriers(shopLine);
+    List<CarrierRoom.Room> rooms =
+        CarrierRoom.rooms(part, carriers, line.handling().carriers(), part.spun());
+    if (way.alone()) {
+      rooms =
+          carriers.stream()
+              .filter(c -> c.face().style() != CarrierFace.Style.BULK)
+              .filter(c -> part.massKg() <= c.face().maxMassKg())
+              .map(c -> new CarrierRoom.Room(c.id(), 1))
+              .toList();
+    }
+    if (rooms.isEmpty()) {
+      return noCarrier(part, shopLine);
+    }
+    List<Dwell> dwells =
+        new KettleDwells(LineMaker.kettles(shopLine))
+            .immersion(part.thicknessMm(), part.thickestMm(), way.reactive());
+    String hung = part.spun() ? "spun" : "hung";
+    String next = paintedNext ? "for paint" : "plain";
+    Finish finish =
+        new Finish(
+            0,
+            "zinc|" + hung + "|" + way.steelKey() + "|" + next,
+            paintedNext ? "galvanized for powder, no quench" : "galvanized, " + hung,
+            FinishKind.ZINC,
+            input.catalogue().zinc().map(z -> z.id()).orElse("zinc"));
+    return leg(
+        shopLine,
+        finish,
+        "zinc",
+        dwells,
+        rooms,
+        way.alone(),
+        stops(shopLine, FinishKind.ZINC, false, paintedNext, part.spun()),
+        0,
+        Integer.MAX_VALUE,
+        draws.zincKg(part));
+  }
+
+  private LegOrStop degasLeg(PartLine line, PartFacts part, Coating coating) {
+    Optional<ShopLine> found = LineMaker.ofKind(input.shop(), LineKind.POWDER);
+    if (found.isEmpty()) {
+      return noLine(LineKind.POWDER);
+    }
+    if (coating.cure().isEmpty()) {
+      return noCure(coating);
+    }
+    ShopLine shopLine = found.get();
+    Defaults defaults = input.shop().defaults();
+    CureWindow window = OvenDwells.window(coating.cure().get(), 1);
+    OvenDwells.Walls walls =
+        OvenDwells.Walls.of(part.material(), part.thicknessMm(), part.thickestMm());
+    List<Dwell> dwells =
+        ovens(shopLine)
+            .degas(walls, window.lowestC() + defaults.degasAboveCureC(), defaults.degasMin());
+    if (dwells.isEmpty()) {
+      return LegOrStop.stop(
+          "no-degas-setting",
+          "the degassing bake needs %.0f C, the line's ovens offer no such setting"
+              .formatted(window.lowestC() + defaults.degasAboveCureC()),
+          "a higher oven setting in the shop file, or another powder",
+          "supervisor");
+    }
+    List<CarrierRoom.Room> rooms =
+        CarrierRoom.rooms(part, lines.carriers(shopLine), line.handling().carriers(), false);
+    if (rooms.isEmpty()) {
+      return noCarrier(part, shopLine);
+    }
+    Finish finish =
+        new Finish(
+            0, "degas|" + Math.round(window.lowestC()), "degassing bake", FinishKind.DEGAS, "");
+    return leg(
+        shopLine,
+        finish,
+        "degas",
+        dwells,
+        rooms,
+        false,
+        stops(shopLine, FinishKind.DEGAS, false, false, false),
+        0,
+        FRESH_ZINC_MIN,
+        0);
+  }
+
+  private LegOrStop coatLeg(
+      PartLine line, PartFacts part, Coating coating, boolean over, boolean last, Route route) {
+    boolean powder = coating instanceof Powder;
+    LineKind kind = powder ? LineKind.POWDER : LineKind.LIQUID;
+    Optional<ShopLine> found = LineMaker.ofKind(input.shop(), kind);
+    if (found.isEmpty()) {
+      return noLine(kind);
+    }
+    if (coating.cure().isEmpty()) {
+      return noCure(coating);
+    }
+    ShopLine shopLine = found.get();
+    double share = coating instanceof Powder p && !last ? p.firstCoatShare() : 1;
+    CureWindow window = OvenDwells.window(coating.cure().get(), share);
+    OvenDwells.Walls walls =
+        OvenDwells.Walls.of(part.material(), part.thicknessMm(), part.thickestMm());
+    List<Dwell> dwells = ovens(shopLine).cure(walls, window);
+    if (dwells.isEmpty()) {
+      return LegOrStop.stop(
+          "no-cure-setting",
+          "no setting of the ovens cures "
+              + coating.name()
+              + " on this part without overbaking its thinnest wall",
+          "another oven setting in the shop file, or another powder",
+          "supervisor");
+    }
+    List<CarrierRoom.Room> rooms =
+        CarrierRoom.rooms(part, lines.carriers(shopLine), line.handling().carriers(), false);
+    if (rooms.isEmpty()) {
+      return noCarrier(part, shopLine);
+    }
+    boolean overZinc = route == Route.DUPLEX;
+    String substrate = overZinc ? "zinc" : part.material().word();
+    FinishKind finishKind = powder ? FinishKind.POWDER : FinishKind.LIQUID;
+    Finish finish =
+        new Finish(
+            lines.state(coating.id()),
+            coating.id() + "|" + substrate + (over ? "|over primer" : ""),
+            coating.name(),
+            finishKind,
+            coating.id());
+    int maxGap =
+        overZinc
+            ? input.shop().defaults().zincToPowderMaxMin()
+            : over ? Recoat.maxMin(coating) : Integer.MAX_VALUE;
+    return leg(
+        shopLine,
+        finish,
+        powder ? "powder" : "liquid",
+        dwells,
+        rooms,
+        false,
+        stops(shopLine, finishKind, over || overZinc, false, false),
+        over ? Recoat.minMin(coating) : 0,
+        maxGap,
+        draws.coating(part, coating));
+  }
+
+  private OvenDwells ovens(ShopLine line) {
+    return new OvenDwells(
+        LineMaker.ovens(line), LineMaker.settings(line), input.shop().defaults().heatUpMinPerMm());
+  }
+
+  private static LegOrStop leg(
+      ShopLine line,
+      Finish finish,
+      String group,
+      List<Dwell> dwells,
+      List<CarrierRoom.Room> rooms,
+      boolean alone,
+      List<Leg.Stop> stops,
+      int minGap,
+      int maxGap,
+      double material) {
+    return new LegOrStop(
+        new Leg(
+            line.id(),
+            finish,
+            group,
+            dwells,
+            line.machines().stream().map(StationUse::id).toList(),
+            rooms.stream().map(CarrierRoom.Room::carrierId).toList(),
+            alone,
+            alone ? 1 : rooms.get(0).pieces(),
+            stops,
+            minGap,
+            maxGap,
+            material),
+        null);
+  }
+
+  private static List<Leg.Stop> stops(
+      ShopLine line, FinishKind finish, boolean over, boolean paintedNext, boolean spun) {
+    List<Leg.Stop> stops = new ArrayList<>();
+    for (StationUse use : line.stations()) {
+      if (use.profile() instanceof StationProfile station
+          && Stations.stops(station.kind(), finish, over, paintedNext, spun)) {
+        stops.add(new Leg.Stop(use.id(), station.pace()));
+      }
+    }
+    return stops;
+  }
+
+  private static LegOrStop noLine(LineKind kind) {
+    return LegOrStop.stop(
+        "no-line",
+        "the shop has no " + kind.name().toLowerCase(Locale.ROOT) + " line",
+        "a line of that kind in the shop file, or another route",
+        "supervisor");
+  }
+
+  private static LegOrStop noCure(Coating coating) {
+    return LegOrStop.stop(
+        "no-cure-data",
+        coating.name() + " has no cure data at metal temperature",
+        "the data sheet's minutes at metal temperature in the coatings file",
+        "purchasing, from the maker");
+  }
+
+  private static LegOrStop noCarrier(PartFacts part, ShopLine line) {
+    return LegOrStop.stop(
+        "no-carrier",
+        "no carrier of the %s holds a piece of %.0f x %.0f x %.0f mm and %.1f kg"
+            .formatted(
+                line.name(),
+                part.envelopeMm().lengthMm(),
+                part.envelopeMm().widthMm(),
+                part.envelopeMm().heightMm(),
+                part.massKg()),
+        "a larger carrier in the shop file, or the part in two",
+        "supervisor");
+  }
+}

@@ -1,0 +1,87 @@
+package spangle.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import spangle.measure.LowLikelyHigh;
+
+class PurchasesTest {
+  private static final LocalDate MONDAY = LocalDate.of(2026, 11, 30);
+  private static final int DAY = 24 * 60;
+
+  private static StoreItem item(double stock, StoreItem.Coming... coming) {
+    return new StoreItem(
+        "P",
+        "blue",
+        "kg",
+        20,
+        4,
+        List.of(new StoreItem.StoredLot("A", stock, OptionalInt.empty())),
+        List.of(coming));
+  }
+
+  private static Use use(String job, int day, double kg) {
+    return new Use(job, day * DAY + 600, new LowLikelyHigh(kg * 0.9, kg, kg * 1.2), true);
+  }
+
+  @Test
+  void enoughInStoreBuysNothing() {
+    Purchase purchase =
+        Purchases.of(item(30), List.of(use("J-1", 0, 10), use("J-2", 3, 20)), MONDAY, 5);
+
+    assertThat(purchase.shortBy()).isZero();
+    assertThat(purchase.packs()).isZero();
+    assertThat(purchase.latestOrder()).isEmpty();
+    assertThat(purchase.need()).isEqualTo(new LowLikelyHigh(27, 30, 36));
+    assertThat(purchase.balance()).containsExactly(20.0, 20.0, 20.0, 0.0, 0.0);
+  }
+
+  @Test
+  void oneKilogramShortIsOnePackOrderedLeadDaysBeforeTheStoreRunsDry() {
+    Purchase purchase =
+        Purchases.of(item(29), List.of(use("J-1", 0, 10), use("J-2", 3, 20)), MONDAY, 5);
+
+    assertThat(purchase.shortBy()).isCloseTo(1, within(1e-9));
+    assertThat(purchase.packs()).isEqualTo(1);
+    assertThat(purchase.firstShort()).contains(3 * DAY + 600);
+    // Thursday less four working days over a weekend
+    assertThat(purchase.latestOrder()).contains(LocalDate.of(2026, 11, 27));
+    assertThat(purchase.tooLate()).isTrue();
+    assertThat(purchase.jobs()).containsExactly("J-1", "J-2");
+  }
+
+  @Test
+  void aDeliveryCountsFromTheMinuteItComes() {
+    StoreItem.Coming late = new StoreItem.Coming("B", 20, 4 * DAY);
+    Purchase purchase =
+        Purchases.of(item(10, late), List.of(use("J-1", 0, 10), use("J-2", 3, 15)), MONDAY, 5);
+
+    assertThat(purchase.packs()).isZero();
+    assertThat(purchase.firstShort()).contains(3 * DAY + 600);
+    assertThat(purchase.balance()).containsExactly(0.0, 0.0, 0.0, -15.0, 5.0);
+  }
+
+  @Test
+  void theOldestLotStandsFirst() {
+    StoreItem mixed =
+        new StoreItem(
+            "P",
+            "blue",
+            "kg",
+            20,
+            4,
+            List.of(
+                new StoreItem.StoredLot("fresh", 1, OptionalInt.empty()),
+                new StoreItem.StoredLot("past", 1, OptionalInt.of(30)),
+                new StoreItem.StoredLot("young", 1, OptionalInt.of(-200))),
+            List.of());
+
+    assertThat(mixed.lots())
+        .extracting(StoreItem.StoredLot::lot)
+        .containsExactly("past", "young", "fresh");
+  }
+}
