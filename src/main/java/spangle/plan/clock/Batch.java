@@ -1,0 +1,205 @@
+package spangle.plan.clock;
+
+import java.util.Optional;
+import spangle.plan.PlannedBatch;
+
+/**
+ * Loads that share a machine at one setting, with what they come to together. Never changes; a
+ * change makes another batch.
+ */
+public final class Batch {
+  /** Its loads in the order they are fed to the line. */
+  public final Load[] loads;
+
+  /** Setting of the machine. */
+  public final int setting;
+
+  /** Group of all its loads. */
+  public final int group;
+
+  /** Minutes in the machine; -1 where its loads cannot run together. */
+  public final int dwell;
+
+  /** Most minutes its loads bear together. */
+  public final int dwellMax;
+
+  /** Places taken in the machine. */
+  public final int units;
+
+  /** Mass of the parts, kilograms. */
+  public final double massKg;
+
+  /** Mass with carriers, kilograms. */
+  public final double grossKg;
+
+  /** Latest ready time of its loads. */
+  public final int ready;
+
+  /** Earliest due time of its last legs; {@link Integer#MAX_VALUE} where it has none. */
+  public final int due;
+
+  /** Machines that take all its loads. */
+  public final long machines;
+
+  /** Weight of all its lots. */
+  public final int weight;
+
+  /** As it stands in the brief's frozen part. */
+  public final Optional<PlannedBatch> frozen;
+
+  final boolean chained;
+  final int travel;
+
+  private Batch(Load[] loads, int setting, Optional<PlannedBatch> frozen) {
+    this.loads = loads;
+    this.setting = setting;
+    this.frozen = frozen;
+    this.group = loads[0].group;
+    int shortest = 0;
+    int longest = Integer.MAX_VALUE;
+    int unitSum = 0;
+    double mass = 0;
+    double gross = 0;
+    int readyMin = 0;
+    int dueMin = Integer.MAX_VALUE;
+    long takes = -1L;
+    int weightSum = 0;
+    boolean sound = true;
+    boolean anyChained = false;
+    int longestTravel = 0;
+    for (Load load : loads) {
+      int min = load.dwellMin[setting];
+      sound &= min >= 0 && load.group == group;
+      shortest = Math.max(shortest, min);
+      longest = Math.min(longest, load.dwellMax[setting]);
+      unitSum += load.units;
+      mass += load.massKg;
+      gross += load.grossKg;
+      readyMin = Math.max(readyMin, load.ready);
+      dueMin = Math.min(dueMin, load.due);
+      takes &= load.machines;
+      weightSum += load.weight;
+      anyChained |= load.chained;
+      longestTravel = Math.max(longestTravel, load.travel);
+    }
+    if (frozen.isPresent()) {
+      this.dwell = frozen.get().dwellMin();
+    } else {
+      this.dwell = sound && shortest <= longest ? shortest : -1;
+    }
+    this.dwellMax = longest;
+    this.units = unitSum;
+    this.massKg = mass;
+    this.grossKg = gross;
+    this.ready = readyMin;
+    this.due = dueMin;
+    this.machines = takes;
+    this.weight = weightSum;
+    this.chained = anyChained;
+    this.travel = longestTravel;
+  }
+
+  /** A batch of these loads; the array is not copied and must not change afterwards. */
+  public static Batch of(int setting, Load... loads) {
+    return new Batch(loads, setting, Optional.empty());
+  }
+
+  static Batch frozen(PlannedBatch planned, Load... loads) {
+    return new Batch(loads, planned.setting(), Optional.of(planned));
+  }
+
+  /** This batch with one more load, fed last. */
+  public Batch with(Load load) {
+    Load[] more = new Load[loads.length + 1];
+    System.arraycopy(loads, 0, more, 0, loads.length);
+    more[loads.length] = load;
+    return of(setting, more);
+  }
+
+  /** This batch with one more load, fed at that place. */
+  public Batch with(int place, Load load) {
+    Load[] more = new Load[loads.length + 1];
+    System.arraycopy(loads, 0, more, 0, place);
+    more[place] = load;
+    System.arraycopy(loads, place, more, place + 1, loads.length - place);
+    return of(setting, more);
+  }
+
+  /** This batch without the load at that place; it must have another. */
+  public Batch without(int place) {
+    Load[] fewer = new Load[loads.length - 1];
+    System.arraycopy(loads, 0, fewer, 0, place);
+    System.arraycopy(loads, place + 1, fewer, place, fewer.length - place);
+    return of(setting, fewer);
+  }
+
+  /** This batch with another load in that place. */
+  public Batch replacing(int place, Load load) {
+    Load[] other = loads.clone();
+    other[place] = load;
+    return of(setting, other);
+  }
+
+  /** This batch at another setting. */
+  public Batch at(int otherSetting) {
+    return of(otherSetting, loads);
+  }
+
+  /** Whether that load may join on that machine. */
+  public boolean takes(Load load, MachineFacts machine) {
+    int min = load.dwellMin[setting];
+    return units + load.units <= machine.spec.capacityUnits()
+        && min >= 0
+        && load.group == group
+        && (load.machines >>> machine.index & 1) != 0
+        && Math.max(dwell, min) <= Math.min(dwellMax, load.dwellMax[setting])
+        && grossKg + load.grossKg <= machine.spec.maxMassKg();
+  }
+
+  /** Whether it may run on that machine. */
+  public boolean mayRunOn(MachineFacts machine) {
+    return dwell >= 0
+        && (machines >>> machine.index & 1) != 0
+        && units <= machine.spec.capacityUnits()
+        && grossKg <= machine.spec.maxMassKg();
+  }
+
+  void countLate(int endMin, int sign, long[] tally) {
+    if (endMin <= due) {
+      return;
+    }
+    for (Load load : loads) {
+      load.countLate(endMin, sign, tally);
+    }
+  }
+
+  /** What it counts wherever it stands, and which rules it breaks on that machine. */
+  void countRun(MachineFacts machine, int sign, long[] tally) {
+    tally[Tally.RUN] += (long) sign * dwell;
+    tally[Tally.LOADS] += (long) sign * loads.length;
+    tally[Tally.BATCHES] += sign;
+    if (frozen.isEmpty()) {
+      countBroken(machine, sign, tally);
+    }
+  }
+
+  private void countBroken(MachineFacts machine, int sign, long[] tally) {
+    if ((machines >>> machine.index & 1) == 0) {
+      tally[Tally.WRONG_MACHINE] += sign;
+    }
+    int over = units - machine.spec.capacityUnits();
+    if (over > 0) {
+      tally[Tally.OVER_PLACES] += (long) sign * over;
+    }
+    double overKg = grossKg - machine.spec.maxMassKg();
+    if (overKg > 0) {
+      tally[Tally.OVER_MASS] += (long) sign * (long) Math.ceil(overKg);
+    }
+  }
+
+  void countMoved(int machine, int startMin, int sign, long[] tally) {
+    for (Load load : loads) {
+      tally[Tally.MOVED] += (long) sign * load.moved(machine, startMin);
+    }
+  }
+}

@@ -1,0 +1,505 @@
+package spangle.plan.clock;
+
+import java.util.Arrays;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+
+/**
+ * Leads the loads of one batch through a line: the stations ahead, the machine, the stations behind.
+ * Everything goes as early as it may; where work would spoil by waiting, the visits before are held
+ * back until it does not. Scratch; not for two threads.
+ */
+final class BatchWalk {
+  private static final int ROUNDS = 40;
+
+  int start;
+  int setupStart;
+  int[] loadFirst = new int[4];
+  int[] loadEnd = new int[4];
+  int[] carrierNumber = new int[4];
+  int[] visits = new int[12];
+  int[] chainFrom = new int[4];
+  int[] chainTo = new int[4];
+  final int stations;
+
+  private final Floor floor;
+  private final LineFacts line;
+  private final StateMap map;
+
+  /** Each load's and station's earliest start, raised when a visit is held back. */
+  private int[] floorMin = new int[4];
+
+  private int[] arrival = new int[4];
+  private int batchFloor;
+  private int[] state = new int[0];
+
+  BatchWalk(Floor floor, LineFacts line, StateMap map) {
+    this.floor = floor;
+    this.line = line;
+    this.map = map;
+    this.stations = line.stations.length;
+  }
+
+  private void makeRoom(int loads) {
+    if (loadFirst.length < loads) {
+      loadFirst = new int[2 * loads];
+      loadEnd = new int[2 * loads];
+      carrierNumber = new int[2 * loads];
+      chainFrom = new int[2 * loads];
+      chainTo = new int[2 * loads];
+      arrival = new int[2 * loads];
+    }
+    if (visits.length < loads * stations * 3) {
+      visits = new int[2 * loads * stations * 3];
+    }
+    if (floorMin.length < loads * stations) {
+      floorMin = new int[2 * loads * stations];
+    }
+  }
+
+  /** Reads from the ends of all lots between what minutes each load must start. */
+  void readChains(Batch batch, int[] lotEnd) {
+    makeRoom(batch.loads.length);
+    for (int i = 0; i < batch.loads.length; i++) {
+      chainFrom[i] = 0;
+      chainTo[i] = Integer.MAX_VALUE;
+      Load load = batch.loads[i];
+      if (!load.chained) {
+        continue;
+      }
+      for (int lot : load.lots) {
+        LotFacts facts = floor.lots[lot];
+        if (facts.after < 0) {
+          continue;
+        }
+        int end = lotEnd[facts.after];
+        if (end < 0) {
+          chainFrom[i] = Hours.NEVER;
+          return;
+        }
+        chainFrom[i] =
+            Math.max(chainFrom[i], end + facts.lot.after().orElseThrow().minGapMin());
+        int gap = facts.lot.after().orElseThrow().maxGapMin();
+        chainTo[i] = Math.min(chainTo[i], gap == Integer.MAX_VALUE ? gap : end + gap);
+      }
+    }
+  }
+
+  /** Whether the chains read last are those of that passage. */
+  boolean sameChains(Passage passage) {
+    int n = passage.batch.loads.length;
+    return Arrays.equals(chainFrom, 0, n, passage.chainFrom, 0, n)
+        && Arrays.equals(chainTo, 0, n, passage.chainTo, 0, n);
+  }
+
+  /** Latest start the chains read last ask for; NEVER where a leg before has no time yet. */
+  int chainReady(Batch batch) {
+    int latest = 0;
+    for (int i = 0; i < batch.loads.length; i++) {
+      latest = Math.max(latest, chainFrom[i]);
+    }
+    return latest;
+  }
+
+  /**
+   * Leads a batch through; chains must have been read. The state and what was drawn are changed to
+   * what stands behind the batch, or left alone when no time is found.
+   */
+  void walk(Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
+    makeRoom(batch.loads.length);
+    if (batch.frozen.isPresent()) {
+      recall(batch, machine, lineState, drawn, tally);
+      return;
+    }
+    if (chainReady(batch) == Hours.NEVER) {
+      lose(batch, Loss.EARLIER_LEG, tally);
+      return;
+    }
+    if (batch.dwell < 0) {
+      tally[Tally.WRONG_COMPANY]++;
+      lose(batch, Loss.NO_TIME, tally);
+      return;
+    }
+    Arrays.fill(floorMin, 0, batch.loads.length * stations, 0);
+    batchFloor = 0;
+    for (int i = 0; i < batch.loads.length; i++) {
+      if (!drawFrom(batch.loads[i], i, drawn)) {
+        giveBack(batch, i, drawn);
+        lose(batch, Loss.NO_SUPPLY, tally);
+        return;
+      }
+    }
+    state = lineState.clone();
+    Loss loss = goThrough(batch, line.machines[machine], lineState);
+    if (loss != null) {
+      giveBack(batch, batch.loads.length, drawn);
+      lose(batch, loss, tally);
+      return;
+    }
+    count(batch, line.machines[machine], lineState, tally);
+    System.arraycopy(state, 0, lineState, 0, state.length);
+  }
+
+  private boolean drawFrom(Load load, int i, double[] drawn) {
+    if (load.supply < 0) {
+      return true;
+    }
+    drawn[load.supply] += load.supplyKg;
+    int there = floor.supplies[load.supply].there(drawn[load.supply]);
+    if (there == Hours.NEVER) {
+      drawn[load.supply] -= load.supplyKg;
+      return false;
+    }
+    int booth = booth(load);
+    if (booth >= 0 && booth < line.ahead) {
+      floorMin[i * stations + booth] = there;
+    } else {
+      batchFloor = Math.max(batchFloor, there);
+    }
+    return true;
+  }
+
+  private int booth(Load load) {
+    for (int s = 0; s < stations; s++) {
+      if (line.stations[s].changes() && load.minutes[s] > 0) {
+        return s;
+      }
+    }
+    return -1;
+  }
+
+  private static void giveBack(Batch batch, int count, double[] drawn) {
+    for (int i = 0; i < count; i++) {
+      if (batch.loads[i].supply >= 0) {
+        drawn[batch.loads[i].supply] -= batch.loads[i].supplyKg;
+      }
+    }
+  }
+
+  private void lose(Batch batch, Loss loss, long[] tally) {
+    start = loss.asStart();
+    setupStart = start;
+    Arrays.fill(loadFirst, 0, batch.loads.length, -1);
+    Arrays.fill(loadEnd, 0, batch.loads.length, -1);
+    Arrays.fill(carrierNumber, 0, batch.loads.length, 0);
+    Arrays.fill(visits, 0, batch.loads.length * stations * 3, 0);
+    tally[Tally.LOST + loss.place()] += batch.weight;
+  }
+
+  private @org.jspecify.annotations.Nullable Loss goThrough(
+      Batch batch, MachineFacts machine, int[] before) {
+    for (int round = 0; round < ROUNDS; round++) {
+      if (round > 0) {
+        System.arraycopy(before, 0, state, 0, state.length);
+      }
+      Loss loss = goAhead(batch);
+      if (loss == null) {
+        loss = goIn(batch, machine);
+      }
+      if (loss != null) {
+        return loss;
+      }
+      boolean held = false;
+      for (int i = 0; i < batch.loads.length; i++) {
+        held |= holdBack(batch.loads[i], i, 0, line.ahead, start);
+      }
+      if (held) {
+        continue;
+      }
+      for (int i = 0; i < batch.loads.length; i++) {
+        if (loadFirst[i] > chainTo[i]) {
+          return Loss.GAP_TOO_LONG;
+        }
+      }
+      return goBehind(batch);
+    }
+    return Loss.WAITS_TOO_LONG;
+  }
+
+  private @org.jspecify.annotations.Nullable Loss goAhead(Batch batch) {
+    for (int i = 0; i < batch.loads.length; i++) {
+      Load load = batch.loads[i];
+      int there = Math.max(load.ready, chainFrom[i]);
+      loadFirst[i] = -1;
+      carrierNumber[i] = 0;
+      CarrierFacts carrier = floor.carriers[load.carrier];
+      if (carrier.counted) {
+        int number = takeCarrier(carrier, there);
+        int from = map.carrierFree + carrier.firstNumber + number;
+        if (state[from] == Hours.NEVER) {
+          return Loss.NO_CARRIER;
+        }
+        there = Math.max(there, state[from]);
+        state[from] = Hours.NEVER;
+        carrierNumber[i] = number + 1;
+      }
+      for (int s = 0; s < line.ahead; s++) {
+        there = visit(load, i, s, there, true);
+        if (there == Hours.NEVER) {
+          return Loss.NO_TIME;
+        }
+      }
+      arrival[i] = there;
+    }
+    return null;
+  }
+
+  /** The lowest number that is free by then, else the one that is free first. */
+  private int takeCarrier(CarrierFacts carrier, int by) {
+    int best = 0;
+    int first = map.carrierFree + carrier.firstNumber;
+    for (int n = 0; n < carrier.spec.owned(); n++) {
+      if (state[first + n] <= by) {
+        return n;
+      }
+      if (state[first + n] < state[first + best]) {
+        best = n;
+      }
+    }
+    return best;
+  }
+
+  /** Leads a load to a station; the end of its visit, or the same minute when it passes it by. */
+  private int visit(Load load, int i, int s, int there, boolean inOrder) {
+    int at = (i * stations + s) * 3;
+    if (load.minutes[s] == 0) {
+      visits[at] = 0;
+      return there;
+    }
+    StationFacts station = line.stations[s];
+    int wanted = station.stateFor(load);
+    int earliest = Math.max(there, floorMin[i * stations + s]);
+    if (inOrder) {
+      earliest = Math.max(earliest, state[map.lastStart + s]);
+    }
+    int bestPlace = -1;
+    int bestStart = Hours.NEVER;
+    int bestSetup = 0;
+    for (int p = station.firstPlace; p < station.firstPlace + station.spec.alike(); p++) {
+      int setup = station.setupMin[state[map.placeState + p]][wanted];
+      int placed =
+          station.hours.place(earliest, state[map.placeFree + p], setup, load.minutes[s]);
+      if (placed < bestStart || (placed == bestStart && setup < bestSetup)) {
+        bestPlace = p;
+        bestStart = placed;
+        bestSetup = setup;
+      }
+    }
+    if (bestPlace < 0) {
+      return Hours.NEVER;
+    }
+    visits[at] = bestPlace - station.firstPlace + 1;
+    visits[at + 1] = bestStart - bestSetup;
+    visits[at + 2] = bestStart;
+    int end = bestStart + load.minutes[s];
+    state[map.placeFree + bestPlace] = end;
+    state[map.placeState + bestPlace] = wanted;
+    state[map.lastStart + s] = bestStart;
+    if (loadFirst[i] < 0) {
+      loadFirst[i] = bestStart;
+    }
+    return end;
+  }
+
+  private @org.jspecify.annotations.Nullable Loss goIn(Batch batch, MachineFacts machine) {
+    int there = batchFloor;
+    for (int i = 0; i < batch.loads.length; i++) {
+      there = Math.max(there, arrival[i]);
+    }
+    int m = machine.index;
+    int setting = state[map.machineSetting + m];
+    start =
+        MachineClock.start(
+            line,
+            machine,
+            batch,
+            there,
+            state[map.machineFree + m],
+            state[map.machineHeat + m],
+            setting);
+    if (start == Hours.NEVER) {
+      return Loss.NO_TIME;
+    }
+    setupStart = start - line.settingMin[setting][batch.setting];
+    leave(batch, machine, start);
+    for (int i = 0; i < batch.loads.length; i++) {
+      if (loadFirst[i] < 0) {
+        loadFirst[i] = start;
+      }
+    }
+    return null;
+  }
+
+  private void leave(Batch batch, MachineFacts machine, int startMin) {
+    int m = machine.index;
+    state[map.machineFree + m] = MachineClock.free(machine, startMin + batch.dwell);
+    state[map.machineHeat + m] = machine.heatFree(startMin, batch.massKg);
+    state[map.machineSetting + m] = batch.setting;
+  }
+
+  /** Raises the earliest starts of visits after which the load would wait too long. */
+  private boolean holdBack(Load load, int i, int from, int to, int nextStart) {
+    boolean held = false;
+    int next = nextStart;
+    for (int s = to - 1; s >= from; s--) {
+      if (load.minutes[s] == 0) {
+        continue;
+      }
+      int began = visits[(i * stations + s) * 3 + 2];
+      int wait = line.stations[s].spec.longestWaitAfterMin();
+      if (wait != Integer.MAX_VALUE && next - began - load.minutes[s] > wait) {
+        int wanted = next - wait - load.minutes[s];
+        if (wanted > floorMin[i * stations + s]) {
+          floorMin[i * stations + s] = wanted;
+          held = true;
+        }
+        began = Math.max(began, wanted);
+      }
+      next = began;
+    }
+    return held;
+  }
+
+  private @org.jspecify.annotations.Nullable Loss goBehind(Batch batch) {
+    int[] behind = line.ahead < stations ? state.clone() : state;
+    for (int round = 0; round < ROUNDS; round++) {
+      if (round > 0) {
+        System.arraycopy(behind, 0, state, 0, state.length);
+      }
+      boolean held = false;
+      for (int i = 0; i < batch.loads.length; i++) {
+        Load load = batch.loads[i];
+        int there = start + batch.dwell;
+        for (int s = line.ahead; s < stations; s++) {
+          there = visit(load, i, s, there, false);
+          if (there == Hours.NEVER) {
+            return Loss.NO_TIME;
+          }
+        }
+        loadEnd[i] = there;
+        held |= holdBackBehind(load, i);
+      }
+      if (!held) {
+        returnCarriers(batch);
+        return null;
+      }
+    }
+    return Loss.WAITS_TOO_LONG;
+  }
+
+  private boolean holdBackBehind(Load load, int i) {
+    for (int s = stations - 1; s >= line.ahead; s--) {
+      if (load.minutes[s] > 0) {
+        return holdBack(load, i, line.ahead, s, visits[(i * stations + s) * 3 + 2]);
+      }
+    }
+    return false;
+  }
+
+  private void returnCarriers(Batch batch) {
+    for (int i = 0; i < batch.loads.length; i++) {
+      CarrierFacts carrier = floor.carriers[batch.loads[i].carrier];
+      if (carrierNumber[i] > 0) {
+        returnCarrier(carrier, carrierNumber[i] - 1, loadEnd[i]);
+      }
+    }
+  }
+
+  private void returnCarrier(CarrierFacts carrier, int number, int endMin) {
+    int uses = ++state[map.carrierUses + carrier.firstNumber + number];
+    int every = carrier.spec.stripAfterCycles();
+    boolean stripped = every > 0 && uses % every == 0;
+    state[map.carrierFree + carrier.firstNumber + number] =
+        endMin + (stripped ? carrier.spec.stripMin() : 0);
+  }
+
+  private void count(Batch batch, MachineFacts machine, int[] before, long[] tally) {
+    batch.countRun(machine, 1, tally);
+    MachineClock.countSetting(
+        line, before[map.machineSetting + machine.index], batch.setting, 1, tally);
+    boolean moves = !floor.announced.isEmpty();
+    for (int i = 0; i < batch.loads.length; i++) {
+      batch.loads[i].countLate(loadEnd[i], 1, tally);
+      if (moves) {
+        tally[Tally.MOVED] += batch.loads[i].moved(machine.index, start);
+      }
+    }
+    countColours(batch, before, tally);
+  }
+
+  private void countColours(Batch batch, int[] before, long[] tally) {
+    for (int s = 0; s < stations; s++) {
+      StationFacts station = line.stations[s];
+      if (!station.changes()) {
+        continue;
+      }
+      int first = map.placeState + station.firstPlace;
+      int[] states = Arrays.copyOfRange(before, first, first + station.spec.alike());
+      for (int i = 0; i < batch.loads.length; i++) {
+        int place = visits[(i * stations + s) * 3] - 1;
+        if (place >= 0) {
+          int wanted = batch.loads[i].finishIndex;
+          int cost = station.setupCost[states[place]][wanted];
+          tally[Tally.COLOUR_COST] += cost;
+          if (cost > 0 || station.setupMin[states[place]][wanted] > 0) {
+            tally[Tally.COLOUR_CHANGES]++;
+          }
+          states[place] = wanted;
+        }
+      }
+    }
+  }
+
+  /** Stands a frozen batch where the brief has it. */
+  private void recall(
+      Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
+    PlannedBatch planned = batch.frozen.orElseThrow();
+    start = planned.startMin();
+    setupStart = planned.setupStartMin();
+    state = lineState.clone();
+    for (int i = 0; i < batch.loads.length; i++) {
+      Load load = batch.loads[i];
+      PlannedLoad was = load.frozen.orElseThrow();
+      loadFirst[i] = start;
+      loadEnd[i] = planned.endMin();
+      Arrays.fill(visits, i * stations * 3, (i + 1) * stations * 3, 0);
+      was.visits().forEach(visit -> recallVisit(load, visit, tally));
+      for (PlannedLoad.PlannedVisit visit : was.visits()) {
+        loadFirst[i] = Math.min(loadFirst[i], visit.startMin());
+        loadEnd[i] = Math.max(loadEnd[i], visit.endMin());
+      }
+      CarrierFacts carrier = floor.carriers[load.carrier];
+      boolean known = was.carrierNumber() >= 1 && was.carrierNumber() <= carrier.spec.owned();
+      carrierNumber[i] = carrier.counted && known ? was.carrierNumber() : 0;
+      if (load.supply >= 0) {
+        drawn[load.supply] += load.supplyKg;
+      }
+    }
+    returnCarriers(batch);
+    leave(batch, line.machines[machine], start);
+    count(batch, line.machines[machine], lineState, tally);
+    System.arraycopy(state, 0, lineState, 0, state.length);
+  }
+
+  private void recallVisit(Load load, PlannedLoad.PlannedVisit visit, long[] tally) {
+    for (int s = 0; s < stations; s++) {
+      StationFacts station = line.stations[s];
+      if (!station.spec.id().equals(visit.stationId())) {
+        continue;
+      }
+      int place = station.firstPlace + Math.min(visit.place(), station.spec.alike()) - 1;
+      int wanted = station.stateFor(load);
+      int was = state[map.placeState + place];
+      int cost = station.setupCost[was][wanted];
+      tally[Tally.COLOUR_COST] += cost;
+      if (cost > 0 || station.setupMin[was][wanted] > 0) {
+        tally[Tally.COLOUR_CHANGES]++;
+      }
+      if (visit.endMin() >= state[map.placeFree + place]) {
+        state[map.placeState + place] = wanted;
+      }
+      state[map.placeFree + place] = Math.max(state[map.placeFree + place], visit.endMin());
+      state[map.lastStart + s] = Math.max(state[map.lastStart + s], visit.startMin());
+    }
+  }
+}

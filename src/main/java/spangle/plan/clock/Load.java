@@ -1,0 +1,137 @@
+package spangle.plan.clock;
+
+import java.util.Optional;
+import spangle.plan.PlannedLoad;
+
+/** One filled carrier: lots of one finish, with what they come to together. Never changes. */
+public final class Load {
+  /** The carrier, a place in {@link Floor#carriers}. */
+  public final int carrier;
+
+  /** Its lots, places in {@link Floor#lots}, ascending. */
+  public final int[] lots;
+
+  /** Finish of all its lots. */
+  public final int finish;
+
+  /** State it wants of a booth. */
+  public final int finishIndex;
+
+  /** Batch group of all its lots. */
+  public final int group;
+
+  /** Places it takes in the machine. */
+  public final int units;
+
+  /** Mass of the parts, kilograms. */
+  public final double massKg;
+
+  /** Mass with the carrier, kilograms. */
+  public final double grossKg;
+
+  /** Latest ready time of its lots. */
+  public final int ready;
+
+  /** Machines that take all of its lots. */
+  public final long machines;
+
+  /** Shortest dwell by setting; -1 where they cannot run together. */
+  public final int[] dwellMin;
+
+  /** Longest dwell by setting. */
+  public final int[] dwellMax;
+
+  /** Earliest due time of its last legs; {@link Integer#MAX_VALUE} where it has none. */
+  public final int due;
+
+  /** Weight of all its lots. */
+  public final int weight;
+
+  /** Whether one of its lots travels alone. */
+  public final boolean alone;
+
+  /** Whether one of its lots comes after another leg. */
+  public final boolean chained;
+
+  /** Minutes at each station of the line; empty where the line has none. */
+  final int[] minutes;
+
+  /** Minutes at all stations ahead of the machine. */
+  final int travel;
+
+  /** What it draws on, or -1, and how much. */
+  final int supply;
+
+  final double supplyKg;
+
+  /** Due times of last legs ascending with their weights. */
+  final int[] dues;
+
+  final int[] dueWeights;
+
+  /** Where the announced plan has this very load: machine of the line or -1, and start. */
+  final int announcedMachine;
+
+  final int announcedStart;
+
+  /** As it stands in the brief's frozen part. */
+  final Optional<PlannedLoad> frozen;
+
+  Load(LoadSum sum) {
+    this.carrier = sum.carrier.index;
+    this.lots = sum.lots;
+    this.finish = sum.finish;
+    this.finishIndex = sum.finishIndex;
+    this.group = sum.group;
+    this.units = sum.carrier.spec.floorUnits();
+    this.massKg = sum.massKg;
+    this.grossKg = sum.massKg + sum.carrier.spec.ownMassKg();
+    this.ready = sum.ready;
+    this.machines = sum.machines;
+    this.dwellMin = sum.dwellMin;
+    this.dwellMax = sum.dwellMax;
+    this.weight = sum.weight;
+    this.alone = sum.alone;
+    this.chained = sum.chained;
+    this.minutes = sum.minutes;
+    this.travel = sum.travel;
+    this.supply = sum.supply;
+    this.supplyKg = sum.supplyKg;
+    this.dues = sum.dues;
+    this.dueWeights = sum.dueWeights;
+    this.due = dues.length == 0 ? Integer.MAX_VALUE : dues[0];
+    this.announcedMachine = sum.announcedMachine;
+    this.announcedStart = sum.announcedStart;
+    this.frozen = sum.frozen;
+  }
+
+  /** Minutes at all stations ahead of the machine, waits not counted. */
+  public int travel() {
+    return travel;
+  }
+
+  /** Minutes at all stations behind the machine, waits not counted. */
+  public int behind() {
+    int sum = -travel;
+    for (int each : minutes) {
+      sum += each;
+    }
+    return sum;
+  }
+
+  /** Adds or takes away what the load is late when it is finished at that minute. */
+  void countLate(int endMin, int sign, long[] tally) {
+    for (int k = 0; k < dues.length && dues[k] < endMin; k++) {
+      tally[Tally.LATE_LOTS] += (long) sign * dueWeights[k];
+      tally[Tally.LATE_MIN] += (long) sign * dueWeights[k] * (endMin - dues[k]);
+    }
+  }
+
+  /** 1 when it stands elsewhere or at another time than announced. */
+  int moved(int machine, int startMin) {
+    if (announcedMachine == Announced.NOT_ASKED) {
+      return 0;
+    }
+    return machine == announcedMachine && startMin == announcedStart ? 0 : 1;
+  }
+}

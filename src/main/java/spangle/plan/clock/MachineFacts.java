@@ -1,0 +1,32 @@
+package spangle.plan.clock;
+
+import spangle.plan.MachineSpec;
+
+/** An oven or kettle as the clock needs it. */
+public final class MachineFacts {
+  /** Place among its line's machines. */
+  public final int index;
+
+  /** The machine itself. */
+  public final MachineSpec spec;
+
+  final Hours hours;
+
+  MachineFacts(int index, MachineSpec spec, int horizonMin) {
+    this.index = index;
+    this.spec = spec;
+    this.hours = new Hours(spec.calendar(), horizonMin);
+  }
+
+  /** Minutes it is open before the horizon. */
+  public int openMinutes() {
+    return hours.minutes();
+  }
+
+  /** Start from which the heating can take the batch after one of that mass. */
+  int heatFree(int startMin, double massKg) {
+    return spec.kgPerHour() <= 0
+        ? 0
+        : startMin + (int) Math.ceil(60 * massKg / spec.kgPerHour() - 1e-9);
+  }
+}

@@ -1,0 +1,36 @@
+package spangle.solve;
+
+import java.util.stream.IntStream;
+import spangle.plan.Goals;
+import spangle.plan.clock.Floor;
+import spangle.plan.clock.LotFacts;
+
+/**
+ * Temperatures to begin and end with: a third of an ordinary batch's run and a fraction of the
+ * smallest weight.
+ *
+ * @param hot at the beginning
+ * @param cold at the end
+ */
+record Heat(double hot, double cold) {
+  static Heat of(Floor floor) {
+    double dwell = 0;
+    for (LotFacts lot : floor.lots) {
+      dwell += lot.shortestDwell();
+    }
+    dwell = Math.max(1, dwell / Math.max(1, floor.lots.length));
+    Goals goals = floor.goals;
+    int least =
+        IntStream.of(
+                goals.runMinute(),
+                goals.lateLot(),
+                goals.settingCost(),
+                goals.colourCost(),
+                goals.load())
+            .filter(weight -> weight > 0)
+            .min()
+            .orElse(1);
+    double cold = 0.15 * least;
+    return new Heat(Math.max(2 * cold, 0.3 * dwell * Math.max(1, goals.runMinute())), cold);
+  }
+}

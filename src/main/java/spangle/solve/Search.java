@@ -1,0 +1,76 @@
+package spangle.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import spangle.plan.clock.Floor;
+import spangle.plan.clock.WeekClock;
+import spangle.plan.clock.WeekPlan;
+
+/** The search of one week from the first plan to the best found, on one or more threads. */
+final class Search {
+  private final Floor floor;
+  private final SolveOptions options;
+  private final EnvironmentMode mode;
+  private final AtomicBoolean stop;
+  private final Bulletin bulletin;
+
+  Search(
+      Floor floor,
+      SolveOptions options,
+      EnvironmentMode mode,
+      AtomicBoolean stop,
+      ProgressListener listener) {
+    this.floor = floor;
+    this.options = options;
+    this.mode = mode;
+    this.stop = stop;
+    this.bulletin = new Bulletin(listener);
+  }
+
+  WeekPlan best() {
+    WeekPlan first = new Builder(floor, new WeekClock(floor)).build();
+    bulletin.offer(first);
+    if (floor.lots.length == 0 || first.batches().length == 0 || nothingToDo()) {
+      return first;
+    }
+    if (options.threads() == 1) {
+      return new Climb(floor, options, options.seed(), mode, stop, bulletin).from(first);
+    }
+    ExecutorService threads = Executors.newFixedThreadPool(options.threads());
+    try {
+      List<Future<WeekPlan>> found = new ArrayList<>();
+      for (int t = 0; t < options.threads(); t++) {
+        long seed = options.seed() + 7919L * t;
+        found.add(
+            threads.submit(
+                () -> new Climb(floor, options, seed, mode, stop, bulletin).from(first)));
+      }
+      WeekPlan best = first;
+      for (Future<WeekPlan> each : found) {
+        WeekPlan plan = each.get();
+        if (Bulletin.better(plan, best)) {
+          best = plan;
+        }
+      }
+      return best;
+    } catch (InterruptedException e) {
+      stop.set(true);
+      Thread.currentThread().interrupt();
+      return bulletin.best();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("a search thread failed", e.getCause());
+    } finally {
+      threads.shutdown();
+    }
+  }
+
+  private boolean nothingToDo() {
+    return options.steps() == 0 && options.seconds() == 0;
+  }
+}
