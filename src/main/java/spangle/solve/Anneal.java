@@ -1,9 +1,9 @@
 package spangle.solve;
 
+import io.micrometer.core.instrument.Tags;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.function.BiConsumer;
-import io.micrometer.core.instrument.Tags;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
@@ -71,8 +71,7 @@ final class Anneal {
     scope.setMonitoringTags(Tags.empty());
     scope.setSolverMetricSet(EnumSet.noneOf(SolverMetric.class));
     scope.setScoreDirector(directors.buildScoreDirector(true, mode.isAsserted()));
-    scope.setProblemChangeDirector(
-        new DefaultProblemChangeDirector<>(scope.getScoreDirector()));
+    scope.setProblemChangeDirector(new DefaultProblemChangeDirector<>(scope.getScoreDirector()));
     BestSolutionRecaller<WeekSolution> recaller =
         BestSolutionRecallerFactory.create().buildBestSolutionRecaller(mode);
     HeuristicConfigPolicy<WeekSolution> policy =
@@ -87,8 +86,7 @@ final class Anneal {
             .build();
     BasicPlumbingTermination<WeekSolution> plumbing = new BasicPlumbingTermination<>(false);
     Over over = new Over(pace);
-    Phase<WeekSolution> phase =
-        new Annealing(moves, cooling).buildPhase(0, policy, recaller, over);
+    Phase<WeekSolution> phase = new Annealing(moves, cooling).buildPhase(0, policy, recaller, over);
     DefaultSolver<WeekSolution> solver =
         new DefaultSolver<>(
             mode,

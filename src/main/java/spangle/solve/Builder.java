@@ -77,8 +77,7 @@ final class Builder {
         }
         filled.add(row);
       }
-      ToLongFunction<LotFacts> urgency =
-          lot -> (long) lot.lot.dueMin() - lot.shortestDwell();
+      ToLongFunction<LotFacts> urgency = lot -> (long) lot.lot.dueMin() - lot.shortestDwell();
       waiting =
           Arrays.stream(floor.lots)
               .filter(lot -> lot.line == line.index && lot.hasPlace() && !done[lot.index])

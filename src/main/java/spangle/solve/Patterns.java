@@ -30,9 +30,7 @@ final class Patterns {
     for (int index : load.lots) {
       LotFacts lot = floor.lots[index];
       items.merge(
-          lot.lot.item().key(),
-          lot.lot.item(),
-          (a, b) -> a.withPieces(a.pieces() + b.pieces()));
+          lot.lot.item().key(), lot.lot.item(), (a, b) -> a.withPieces(a.pieces() + b.pieces()));
     }
     return HangPacker.pattern(face, List.copyOf(items.values()));
   }

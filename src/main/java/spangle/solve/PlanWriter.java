@@ -38,10 +38,14 @@ final class PlanWriter {
     this.floor = week.floor;
     this.carriers = new CarrierNumbers(floor);
     this.patterns = new Patterns(floor);
-    floor.brief.frozen().forEach(batch -> {
-      usedIds.add(batch.id());
-      batch.loads().forEach(load -> usedIds.add(load.id()));
-    });
+    floor
+        .brief
+        .frozen()
+        .forEach(
+            batch -> {
+              usedIds.add(batch.id());
+              batch.loads().forEach(load -> usedIds.add(load.id()));
+            });
   }
 
   /** A batch with its place and times, before it is written. */
@@ -53,8 +57,7 @@ final class PlanWriter {
     for (LineFacts line : floor.lines) {
       List<Timed> timed = timed(line, week.line(line.index));
       Map<Timed, List<PlannedLoad>> loads = loads(line, timed);
-      timed.sort(
-          Comparator.comparingInt(Timed::machine).thenComparingInt(Timed::start));
+      timed.sort(Comparator.comparingInt(Timed::machine).thenComparingInt(Timed::start));
       int number = 0;
       int machine = -1;
       for (Timed each : timed) {
@@ -90,8 +93,7 @@ final class PlanWriter {
         if (row.runs(k)) {
           Batch batch = row.batch(k);
           int setup = line.settingMin[setting][batch.setting];
-          timed.add(
-              new Timed(batch, m, row.start(k) - setup, row.start(k), Optional.empty()));
+          timed.add(new Timed(batch, m, row.start(k) - setup, row.start(k), Optional.empty()));
           setting = batch.setting;
         }
       }
@@ -166,8 +168,7 @@ final class PlanWriter {
     }
   }
 
-  private PlannedBatch write(
-      LineFacts line, Timed timed, int number, List<PlannedLoad> loads) {
+  private PlannedBatch write(LineFacts line, Timed timed, int number, List<PlannedLoad> loads) {
     if (timed.batch().frozen.isPresent()) {
       return timed.batch().frozen.get();
     }

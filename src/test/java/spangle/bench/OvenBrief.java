@@ -166,8 +166,7 @@ final class OvenBrief {
               0,
               Optional.empty(),
               LINE,
-              new Finish(
-                  0, "attribute-" + attribute, "attribute", FinishKind.POWDER, "none"),
+              new Finish(0, "attribute-" + attribute, "attribute", FinishKind.POWDER, "none"),
               true,
               "all",
               instance.array("earliest_start")[j],
@@ -176,9 +175,7 @@ final class OvenBrief {
               true,
               List.of(
                   new Dwell(
-                      attribute,
-                      instance.array("min_time")[j],
-                      instance.array("max_time")[j])),
+                      attribute, instance.array("min_time")[j], instance.array("max_time")[j])),
               Arrays.stream(instance.rows("eligible_machine").get(j))
                   .mapToObj(m -> oven(m - 1))
                   .toList(),

@@ -98,5 +98,4 @@ final class OvenInstance {
   boolean has(String name) {
     return data.containsKey(name);
   }
-
 }

@@ -5,9 +5,9 @@ import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 
 /**
- * Leads the loads of one batch through a line: the stations ahead, the machine, the stations behind.
- * Everything goes as early as it may; where work would spoil by waiting, the visits before are held
- * back until it does not. Scratch; not for two threads.
+ * Leads the loads of one batch through a line: the stations ahead, the machine, the stations
+ * behind. Everything goes as early as it may; where work would spoil by waiting, the visits before
+ * are held back until it does not. Scratch; not for two threads.
  */
 final class BatchWalk {
   private static final int ROUNDS = 40;
@@ -77,8 +77,7 @@ final class BatchWalk {
           chainFrom[i] = Hours.NEVER;
           return;
         }
-        chainFrom[i] =
-            Math.max(chainFrom[i], end + facts.lot.after().orElseThrow().minGapMin());
+        chainFrom[i] = Math.max(chainFrom[i], end + facts.lot.after().orElseThrow().minGapMin());
         int gap = facts.lot.after().orElseThrow().maxGapMin();
         chainTo[i] = Math.min(chainTo[i], gap == Integer.MAX_VALUE ? gap : end + gap);
       }
@@ -277,8 +276,7 @@ final class BatchWalk {
     int bestSetup = 0;
     for (int p = station.firstPlace; p < station.firstPlace + station.spec.alike(); p++) {
       int setup = station.setupMin[state[map.placeState + p]][wanted];
-      int placed =
-          station.hours.place(earliest, state[map.placeFree + p], setup, load.minutes[s]);
+      int placed = station.hours.place(earliest, state[map.placeFree + p], setup, load.minutes[s]);
       if (placed < bestStart || (placed == bestStart && setup < bestSetup)) {
         bestPlace = p;
         bestStart = placed;
@@ -451,8 +449,7 @@ final class BatchWalk {
   }
 
   /** Stands a frozen batch where the brief has it. */
-  private void recall(
-      Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
+  private void recall(Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
     PlannedBatch planned = batch.frozen.orElseThrow();
     start = planned.startMin();
     setupStart = planned.setupStartMin();

@@ -106,9 +106,7 @@ final class FloorPlanner {
         dense(groupIndex, lot.batchGroup()),
         dwells,
         machines(lot, line),
-        lot.carriers().stream()
-            .mapToInt(id -> place(carrierIndex, id, who, "carrier"))
-            .toArray(),
+        lot.carriers().stream().mapToInt(id -> place(carrierIndex, id, who, "carrier")).toArray(),
         lot.after().map(chain -> lotIndex.getOrDefault(chain.lotId(), -1)).orElse(-1),
         lot.kitIds().stream().filter(kitIndex::containsKey).mapToInt(kitIndex::get).toArray(),
         supplyIndex.getOrDefault(lot.finish().materialId(), -1),

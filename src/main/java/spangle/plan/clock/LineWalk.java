@@ -42,8 +42,7 @@ final class LineWalk {
    * @param lotEnd end of every lot of the week; those of this line are written
    * @param drawnBefore what lines walked before draw of each supply
    */
-  LinePlan walk(
-      @Nullable LinePlan before, Batch[][] batches, int[] lotEnd, double[] drawnBefore) {
+  LinePlan walk(@Nullable LinePlan before, Batch[][] batches, int[] lotEnd, double[] drawnBefore) {
     for (int lot : ownLots) {
       lotEnd[lot] = -1;
     }
@@ -57,8 +56,7 @@ final class LineWalk {
     for (int m = 0; m < batches.length; m++) {
       starts[m] = new int[batches[m].length];
     }
-    boolean same =
-        before != null && java.util.Arrays.equals(before.drawnBefore, drawnBefore);
+    boolean same = before != null && java.util.Arrays.equals(before.drawnBefore, drawnBefore);
     state = atTheStart;
     drawn = drawnBefore;
     tally = new long[Tally.SIZE];
@@ -103,8 +101,7 @@ final class LineWalk {
   private Row[] rows(Batch[][] batches, int[][] starts) {
     List<Row> rows = new ArrayList<>(batches.length);
     for (int m = 0; m < batches.length; m++) {
-      rows.add(
-          new Row(m, floor.front(line.index, m), batches[m], starts[m], new long[Tally.SIZE]));
+      rows.add(new Row(m, floor.front(line.index, m), batches[m], starts[m], new long[Tally.SIZE]));
     }
     return rows.toArray(Row[]::new);
   }

@@ -5,7 +5,8 @@ public enum Loss {
   /** No span of the machine or a station is long enough before the horizon. */
   NO_TIME(0, "no-time", "no room is left in the calendar before the week ends"),
   /** Work would spoil between two stations. */
-  WAITS_TOO_LONG(1, "waits-too-long", "it would wait longer between two stations than its state keeps"),
+  WAITS_TOO_LONG(
+      1, "waits-too-long", "it would wait longer between two stations than its state keeps"),
   /** The longest gap after the leg before would be passed. */
   GAP_TOO_LONG(2, "gap-too-long", "it would come later after the leg before than that leg allows"),
   /** The loads of one batch need more carriers of a kind than the shop owns. */

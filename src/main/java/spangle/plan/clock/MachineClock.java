@@ -14,7 +14,13 @@ final class MachineClock {
    * @param heat minute from which the heating can take it
    */
   static int start(
-      LineFacts line, MachineFacts machine, Batch batch, int there, int free, int heat, int setting) {
+      LineFacts line,
+      MachineFacts machine,
+      Batch batch,
+      int there,
+      int free,
+      int heat,
+      int setting) {
     return machine.hours.place(
         Math.max(there, heat), free, line.settingMin[setting][batch.setting], batch.dwell);
   }

@@ -40,13 +40,7 @@ public final class Passage {
   /** What the line comes to up to and with it. */
   final long[] tally;
 
-  Passage(
-      Batch batch,
-      int machine,
-      BatchWalk walk,
-      int[] state,
-      double[] drawn,
-      long[] tally) {
+  Passage(Batch batch, int machine, BatchWalk walk, int[] state, double[] drawn, long[] tally) {
     this.batch = batch;
     this.machine = machine;
     this.start = walk.start;

@@ -46,9 +46,7 @@ final class BatchMoves {
         continue;
       }
       Batch two = desk.batch();
-      if (two != one
-          && one.mayRunOn(desk.machine(desk.row))
-          && two.mayRunOn(desk.machine(row))) {
+      if (two != one && one.mayRunOn(desk.machine(desk.row)) && two.mayRunOn(desk.machine(row))) {
         desk.putTwo(row, at, 1, new Batch[] {two}, desk.row, desk.at, 1, new Batch[] {one});
         return true;
       }

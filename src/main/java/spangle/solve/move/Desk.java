@@ -185,7 +185,9 @@ final class Desk {
     }
   }
 
-  /** A setting at which the load runs: mostly its shortest, sometimes any; -1 where there is none. */
+  /**
+   * A setting at which the load runs: mostly its shortest, sometimes any; -1 where there is none.
+   */
   int setting(Load load) {
     int best = -1;
     int count = 0;
@@ -209,9 +211,9 @@ final class Desk {
   }
 
   /** Puts two changes of single places or gaps of any rows into the edit, in order. */
-  void putTwo(int row1, int at1, int gone1, Batch[] come1, int row2, int at2, int gone2, Batch[] come2) {
-    boolean first =
-        row1 != row2 || at1 < at2 || (at1 == at2 && gone1 == 0);
+  void putTwo(
+      int row1, int at1, int gone1, Batch[] come1, int row2, int at2, int gone2, Batch[] come2) {
+    boolean first = row1 != row2 || at1 < at2 || (at1 == at2 && gone1 == 0);
     if (first) {
       edit.put(row1, at1, gone1, come1);
       edit.put(row2, at2, gone2, come2);

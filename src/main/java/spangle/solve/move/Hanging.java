@@ -103,8 +103,7 @@ public final class Hanging {
         items.merge(item.key(), item, (a, b) -> a.withPieces(a.pieces() + b.pieces()));
       }
       if (mass > floor.carriers[carrier].spec.face().maxMassKg()
-          || !HangPacker.fits(
-              floor.carriers[carrier].spec.face(), List.copyOf(items.values()))) {
+          || !HangPacker.fits(floor.carriers[carrier].spec.face(), List.copyOf(items.values()))) {
         return Optional.empty();
       }
     }

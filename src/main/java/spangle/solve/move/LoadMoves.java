@@ -25,8 +25,7 @@ final class LoadMoves {
       }
       Batch to = desk.batch();
       if (to != from && to.takes(load, desk.machine(desk.row))) {
-        desk.putTwo(
-            row, at, 1, rest(from, i), desk.row, desk.at, 1, new Batch[] {to.with(load)});
+        desk.putTwo(row, at, 1, rest(from, i), desk.row, desk.at, 1, new Batch[] {to.with(load)});
         return true;
       }
     }
@@ -84,8 +83,7 @@ final class LoadMoves {
       Batch first = one.replacing(i, theirs);
       Batch second = two.replacing(j, mine);
       if (first.mayRunOn(desk.machine(row)) && second.mayRunOn(desk.machine(desk.row))) {
-        desk.putTwo(
-            row, at, 1, new Batch[] {first}, desk.row, desk.at, 1, new Batch[] {second});
+        desk.putTwo(row, at, 1, new Batch[] {first}, desk.row, desk.at, 1, new Batch[] {second});
         return true;
       }
     }

@@ -24,8 +24,7 @@ final class LotMoves {
       return false;
     }
     boolean whole = source.lots.length == 1 || desk.dice.percent(20);
-    int[] lots =
-        whole ? source.lots : new int[] {source.lots[desk.dice.below(source.lots.length)]};
+    int[] lots = whole ? source.lots : new int[] {source.lots[desk.dice.below(source.lots.length)]};
     Optional<Load> rest = whole ? Optional.empty() : desk.hanging.leave(source, lots[0]);
     if (!whole && rest.isEmpty()) {
       return false;
@@ -135,8 +134,7 @@ final class LotMoves {
     return false;
   }
 
-  private static boolean newBatch(
-      Desk desk, int row, int at, Batch[] left, Load own, int now) {
+  private static boolean newBatch(Desk desk, int row, int at, Batch[] left, Load own, int now) {
     int setting = desk.setting(own);
     if (setting < 0 || !desk.anyRow(own.machines)) {
       return false;
@@ -189,8 +187,7 @@ final class LotMoves {
     }
     Batch changedOne = one.replacing(i, first.get());
     Batch changedTwo = two.replacing(j, second.get());
-    if (!changedOne.mayRunOn(desk.machine(row))
-        || !changedTwo.mayRunOn(desk.machine(desk.row))) {
+    if (!changedOne.mayRunOn(desk.machine(row)) || !changedTwo.mayRunOn(desk.machine(desk.row))) {
       return false;
     }
     desk.putTwo(
