@@ -1,0 +1,227 @@
+package spangle.report.hangsheet;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.CRC32;
+import spangle.fit.hang.CarrierFace;
+import spangle.fit.hang.HangPattern;
+import spangle.fit.hang.HangPattern.HungPiece;
+import spangle.fit.hang.HungRow;
+import spangle.measure.Figures;
+
+/**
+ * The hang pattern of one carrier as a drawing: each face with its pieces, hatched and lettered by
+ * kind, a letter on its side where the piece hangs turned, heights of the bars, and below it the
+ * letters with counts and sizes and the rows in words. Stands alone and prints in black and white.
+ */
+public final class HangDrawing {
+  private static final double WIDTH = 760;
+  private static final double FACES_HEIGHT = 640;
+  private static final double WORDS = 18;
+  private static final double LINE = 26;
+  private static final int CHARACTERS = 84;
+
+  /** More lines than this are left out on a carrier with free places: the drawing says it all. */
+  private static final int MOST_FREE_ROWS = 6;
+
+  private final CarrierFace face;
+  private final HangPattern pattern;
+  private final PieceMarks marks;
+  private final Ink ink = new Ink();
+  private double y = 4;
+
+  private HangDrawing(CarrierFace face, HangPattern pattern, PieceMarks marks) {
+    this.face = face;
+    this.pattern = pattern;
+    this.marks = marks;
+  }
+
+  /**
+   * Draws a pattern.
+   *
+   * @param pattern what hangs where
+   * @param face the carrier
+   * @param letters letter of each kind in the parts table beside the drawing, by the key of its
+   *     pieces; a kind without one gets the next free letter
+   * @return one svg element
+   */
+  public static String svg(HangPattern pattern, CarrierFace face, Map<String, String> letters) {
+    CRC32 name = new CRC32();
+    name.update(pattern.toString().getBytes(StandardCharsets.UTF_8));
+    String prefix = "hp" + Long.toHexString(name.getValue()) + "-";
+    HangDrawing drawing = new HangDrawing(face, pattern, new PieceMarks(pattern, letters, prefix));
+    return drawing.draw();
+  }
+
+  private String draw() {
+    boolean bulk = face.style() == CarrierFace.Style.BULK;
+    if (bulk) {
+      basket();
+    } else {
+      faces();
+    }
+    letters();
+    if (!bulk) {
+      rows();
+      notes();
+    }
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"hang\" viewBox=\"0 0 "
+        + Ink.num(WIDTH)
+        + " "
+        + Ink.num(y + 4)
+        + "\" role=\"img\" aria-label=\"hang pattern, "
+        + pattern.pieces().size()
+        + " pieces\" font-family=\"sans-serif\">"
+        + marks.definitions()
+        + ink.content()
+        + "</svg>";
+  }
+
+  private void basket() {
+    double side = 110;
+    ink.line(20, y + 10, 20 + side / 8, y + side, 3);
+    ink.line(20 + side, y + 10, 20 + side * 7 / 8, y + side, 3);
+    ink.line(20 + side / 8, y + side, 20 + side * 7 / 8, y + side, 3);
+    ink.line(20 + side * 0.03, y + 32, 20 + side * 0.97, y + 32, 1);
+    double x = 2 * 20 + side + 10;
+    int pieces = pattern.pieces().size();
+    ink.bold(x, y + 26, 22, "basket: " + pieces + (pieces == 1 ? " piece" : " pieces"));
+    ink.words(x, y + 26 + LINE, WORDS, "thrown in, no higher than the fill line at");
+    ink.words(x, y + 26 + 2 * LINE, WORDS, Figures.upTo(face.heightMm(), 0) + " mm");
+    y += side + 16;
+  }
+
+  /** All faces that carry something, arranged so that they come out largest. */
+  private void faces() {
+    List<Integer> used =
+        pattern.pieces().stream().map(HungPiece::face).distinct().sorted().toList();
+    int count = Math.max(1, used.size());
+    int columns = 1;
+    double scale = 0;
+    for (int c = 1; c <= count; c++) {
+      double fits = scale(c, (count + c - 1) / c);
+      if (fits > scale) {
+        scale = fits;
+        columns = c;
+      }
+    }
+    double across = face.widthMm() * scale + FaceDrawing.LEFT + FaceDrawing.RIGHT;
+    double down = face.heightMm() * scale + FaceDrawing.ABOVE + FaceDrawing.BELOW;
+    double margin = (WIDTH - columns * across) / 2;
+    FaceDrawing one = new FaceDrawing(ink, face, marks, scale);
+    List<HungRow> rows = pattern.rows();
+    for (int i = 0; i < used.size(); i++) {
+      int number = used.get(i);
+      int column = i % columns;
+      int line = i / columns;
+      one.draw(
+          number,
+          pattern.pieces().stream().filter(piece -> piece.face() == number).toList(),
+          rows.stream().filter(row -> row.face() == number).toList(),
+          margin + column * across,
+          y + line * down);
+    }
+    int lines = (count + columns - 1) / columns;
+    y += lines * down;
+    if (used.size() < face.faces()) {
+      ink.words(FaceDrawing.LEFT, y + LINE / 2, WORDS, empty(used));
+      y += LINE;
+    }
+  }
+
+  private String empty(List<Integer> used) {
+    List<String> names = new ArrayList<>();
+    for (int f = 0; f < face.faces(); f++) {
+      if (!used.contains(f)) {
+        names.add(RowWords.faceName(f, face.faces()));
+      }
+    }
+    return "nothing hangs on: " + String.join(", ", names);
+  }
+
+  private double scale(int columns, int lines) {
+    double across = (WIDTH / columns - FaceDrawing.LEFT - FaceDrawing.RIGHT) / face.widthMm();
+    double down = (FACES_HEIGHT / lines - FaceDrawing.ABOVE - FaceDrawing.BELOW) / face.heightMm();
+    return Math.max(0, Math.min(across, down));
+  }
+
+  /** One line per kind: its hatch and letter, number and size. */
+  private void letters() {
+    y += 6;
+    for (PieceMarks.Mark mark : marks.all()) {
+      ink.box(12, y + 1, 46, LINE - 3, marks.fill(mark), 1.2);
+      ink.letter(35, y + LINE / 2, WORDS, false, mark.letter());
+      String turned =
+          mark.turned() == 0
+              ? ""
+              : mark.turned() == mark.pieces() ? ", all turned" : ", " + mark.turned() + " turned";
+      ink.words(
+          70,
+          y + LINE / 2,
+          WORDS,
+          mark.pieces()
+              + " x "
+              + mark.letter()
+              + turned
+              + "; "
+              + Figures.upTo(mark.acrossMm(), 1)
+              + " x "
+              + Figures.upTo(mark.dropMm(), 1)
+              + " mm");
+      y += LINE;
+    }
+  }
+
+  private void rows() {
+    List<String> lines = RowWords.of(pattern, marks, face.faces());
+    if (face.style() == CarrierFace.Style.FREE && lines.size() > MOST_FREE_ROWS) {
+      return;
+    }
+    y += 6;
+    boolean paired = lines.stream().allMatch(line -> line.length() <= CHARACTERS / 2 - 2);
+    if (paired && lines.size() > 2) {
+      int half = (lines.size() + 1) / 2;
+      for (int i = 0; i < lines.size(); i++) {
+        double x = i < half ? 12 : 12 + WIDTH / 2;
+        ink.words(x, y + (i % half) * LINE + LINE / 2, WORDS, lines.get(i));
+      }
+      y += half * LINE;
+      return;
+    }
+    lines.forEach(this::paragraph);
+  }
+
+  private void paragraph(String text) {
+    for (String line : Ink.wrap(text, CHARACTERS)) {
+      ink.words(12, y + LINE / 2, WORDS, line);
+      y += LINE;
+    }
+  }
+
+  private void notes() {
+    y += 6;
+    StringBuilder note = new StringBuilder("Show face out.");
+    if (marks.anyTurned()) {
+      note.append(" Letter on its side: hang it a quarter turned.");
+    }
+    if (face.hookDropMm() > 0) {
+      note.append(" Hook ").append(Figures.upTo(face.hookDropMm(), 1)).append(" mm.");
+    }
+    if (face.hookPitchMm() > 0) {
+      note.append(" Left edges at hook places, every ")
+          .append(Figures.upTo(face.hookPitchMm(), 1))
+          .append(" mm.");
+    }
+    note.append(" At least ")
+        .append(Figures.upTo(face.gapAcrossMm(), 1))
+        .append(" mm between pieces, ")
+        .append(Figures.upTo(face.gapDownMm(), 1))
+        .append(" mm below them.");
+    if (face.style() == CarrierFace.Style.FREE) {
+      note.append(" Figures on pieces: mm from the left / from the top.");
+    }
+    paragraph(note.toString());
+  }
+}
