@@ -41,7 +41,9 @@ class WeekReaderTest {
     Shop shop = WeekFiles.sound(folder).read().input().orElseThrow().shop();
 
     ShopLine powder = shop.line("powder").orElseThrow();
-    assertThat(powder.before()).extracting("id").containsExactly("hang-p", "wash", "dry-off", "booth");
+    assertThat(powder.before())
+        .extracting("id")
+        .containsExactly("hang-p", "wash", "dry-off", "booth");
     assertThat(powder.machines()).extracting("id").containsExactly("oven-1", "oven-2");
     assertThat(powder.after()).extracting("id").containsExactly("cool", "unhang-p");
     assertThat(powder.carriers().get(0).usable()).isEqualTo(5);
@@ -82,8 +84,7 @@ class WeekReaderTest {
 
   @Test
   void aMissingShopFileStops() {
-    WeekReader.Reading reading =
-        WeekReader.read(new WeekFilesWithout(folder).coatingsOnly());
+    WeekReader.Reading reading = WeekReader.read(new WeekFilesWithout(folder).coatingsOnly());
 
     assertThat(reading.stopped()).isTrue();
     assertThat(reading.problems())
