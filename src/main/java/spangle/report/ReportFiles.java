@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import spangle.report.page.WeekPage;
+import spangle.report.table.TableFiles;
 import spangle.report.week.WeekIndex;
 
 /** All files of a week's sheets. */
@@ -20,6 +21,7 @@ public final class ReportFiles {
     WeekIndex index = new WeekIndex(report);
     SortedMap<String, byte[]> files = new TreeMap<>();
     files.put("index.html", WeekPage.of(index).getBytes(StandardCharsets.UTF_8));
+    files.putAll(TableFiles.of(index));
     return files;
   }
 }

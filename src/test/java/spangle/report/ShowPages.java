@@ -12,5 +12,6 @@ class ShowPages {
     for (var e : ReportFiles.render(HarbourWeek.report()).entrySet()) {
       Files.write(dir.resolve(e.getKey()), e.getValue());
     }
+    Files.writeString(dir.resolve("term.txt"), TerminalSummary.of(HarbourWeek.report()));
   }
 }

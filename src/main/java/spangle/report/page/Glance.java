@@ -14,7 +14,7 @@ import spangle.report.week.WeekIndex;
 /** The first page: ten answers, what the plan comes to, how near it is to the best. */
 public final class Glance {
   private static final int DETAILS = 3;
-  private static final int LONGEST = 118;
+  private static final int LONGEST = 92;
 
   private Glance() {}
 

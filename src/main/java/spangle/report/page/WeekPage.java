@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import spangle.report.Heading;
 import spangle.report.picture.Hatch;
+import spangle.report.week.Printable;
 import spangle.report.week.WeekIndex;
 
 /** The whole week as one page that needs nothing else. */
@@ -65,7 +66,7 @@ public final class WeekPage {
         "cautions",
         Stream.concat(CAUTIONS.stream(), index.report().facts().cautions().stream()).toList());
     model.put("hatchDefinitions", Hatch.definitions());
-    return printable(set(model));
+    return Printable.text(set(model));
   }
 
   /**
@@ -107,25 +108,6 @@ public final class WeekPage {
     } catch (TemplateException e) {
       throw new IllegalStateException("a sheet's template does not match its data", e);
     }
-    return out.toString();
-  }
-
-  /** Without control characters and marks that turn the reading direction. */
-  private static String printable(String page) {
-    StringBuilder out = new StringBuilder(page.length());
-    page.codePoints()
-        .filter(
-            c ->
-                c == '\n'
-                    || c == '\t'
-                    || (c >= 0x20
-                        && !(c >= 0x7f && c < 0xa0)
-                        && !(c >= 0x202a && c <= 0x202e)
-                        && !(c >= 0x2066 && c <= 0x2069)
-                        && !(c >= 0xd800 && c <= 0xdfff)
-                        && c != 0xfffe
-                        && c != 0xffff))
-        .forEach(out::appendCodePoint);
     return out.toString();
   }
 }

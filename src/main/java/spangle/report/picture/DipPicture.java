@@ -28,7 +28,7 @@ public final class DipPicture {
     double h = Math.max(5, heightMm * scale);
     double cx = WIDTH / 2;
     double cy = 30 + down * scale / 2;
-    Svg svg = new Svg(WIDTH, HEIGHT, "dip", "how the part hangs");
+    Svg svg = new Svg(WIDTH, HEIGHT, "dipsketch", "how the part hangs");
     svg.rect(20, 6, WIDTH - 40, 7, "beam");
     svg.path("M30 " + Svg.num(RIM) + "V160H270V" + Svg.num(RIM), "kettle");
     svg.path("M32 108q10 -4 20 0t20 0 20 0 20 0 20 0 20 0 20 0 20 0 20 0 20 0 20 0 16 0", "zinc");

@@ -13,15 +13,15 @@ import spangle.report.week.WeekTime;
  * wire from the hour they start. Closed times are shaded, frozen days carry the word.
  */
 public final class LineChart {
-  private static final double WIDTH = 1600;
+  private static final double WIDTH = 1320;
   private static final double LEFT = 168;
   private static final double LANE = 36;
   private static final double TAG = 28;
   private static final double STRIP = 10;
-  private static final double HEAD = 30;
+  private static final double HEAD = 36;
   private static final double GAP = 14;
   private static final double CHARACTER = 7.4;
-  private static final int ROWS_ON_A_SHEET = 30;
+  private static final int ROWS_ON_A_SHEET = 24;
   private static final int ROUND_THE_CLOCK = 20 * 60;
 
   private final WeekIndex index;
@@ -126,7 +126,7 @@ public final class LineChart {
     double lanesTop = top + HEAD;
     double bottom = lanesTop + lanes.size() * LANE;
     int zero = day * WeekTime.DAY;
-    svg.text(0, top + 22, "t day", index.time().day(day));
+    svg.text(0, top + 24, "t day", index.time().day(day));
     for (int i = 0; i < lanes.size(); i++) {
       shade(svg, lanes.get(i), zero, lanesTop + i * LANE);
     }
@@ -191,7 +191,11 @@ public final class LineChart {
               int at = minute - zero;
               if (at >= fromHour * 60 && at <= toHour * 60) {
                 svg.line(x(at), top - 12, x(at), bottom, "now");
-                svg.text(x(at) + 4, top - 18, "t nowword", "now " + index.time().clock(minute));
+                double clear =
+                    Math.max(
+                        x(at) + 4,
+                        index.report().heading().frozenUntilMin() > zero ? LEFT + 124 : 0);
+                svg.text(clear, top - 19, "t nowword", "now " + index.time().clock(minute));
               }
             });
   }

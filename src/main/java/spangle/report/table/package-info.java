@@ -1,0 +1,3 @@
+/** The plan as tables for other programs: comma-separated text, a spreadsheet, a calendar. */
+@org.jspecify.annotations.NullMarked
+package spangle.report.table;
