@@ -13,7 +13,7 @@ import spangle.plan.Finish;
  * @param batchGroup what may share a machine
  * @param dwells windows by setting
  * @param machines machines it may go in
- * @param carriers carriers it fits, most pieces first
+ * @param rooms carriers it fits and how many pieces each holds, most first
  * @param alone whether nothing may share its load
  * @param most pieces on one carrier
  * @param stops stations beside the machine
@@ -27,7 +27,7 @@ record Leg(
     String batchGroup,
     List<Dwell> dwells,
     List<String> machines,
-    List<String> carriers,
+    List<CarrierRoom.Room> rooms,
     boolean alone,
     int most,
     List<Stop> stops,
@@ -37,8 +37,16 @@ record Leg(
   Leg {
     dwells = List.copyOf(dwells);
     machines = List.copyOf(machines);
-    carriers = List.copyOf(carriers);
+    rooms = List.copyOf(rooms);
     stops = List.copyOf(stops);
+  }
+
+  /** Carriers that hold so many pieces; all of them where it travels alone. */
+  List<String> carriersFor(int pieces) {
+    return rooms.stream()
+        .filter(r -> alone || r.pieces() >= pieces)
+        .map(CarrierRoom.Room::carrierId)
+        .toList();
   }
 
   /** A station and how long it takes. */

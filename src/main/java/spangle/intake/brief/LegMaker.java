@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import spangle.coating.heat.CureWindow;
+import spangle.equipment.Pace;
 import spangle.equipment.StationProfile;
 import spangle.fit.hang.CarrierFace;
 import spangle.intake.week.Coating;
@@ -264,7 +265,7 @@ final class LegMaker {
             group,
             dwells,
             line.machines().stream().map(StationUse::id).toList(),
-            rooms.stream().map(CarrierRoom.Room::carrierId).toList(),
+            rooms,
             alone,
             alone ? 1 : rooms.get(0).pieces(),
             stops,
@@ -280,10 +281,15 @@ final class LegMaker {
     for (StationUse use : line.stations()) {
       if (use.profile() instanceof StationProfile station
           && Stations.stops(station.kind(), finish, over, paintedNext, spun)) {
-        stops.add(new Leg.Stop(use.id(), station.pace()));
+        stops.add(new Leg.Stop(use.id(), spun ? poured(station.pace()) : station.pace()));
       }
     }
     return stops;
+  }
+
+  /** Bulk work is poured, not hung piece by piece. */
+  private static Pace poured(Pace pace) {
+    return new Pace(pace.fixedMin(), 0, pace.perM2Min(), pace.perKgMin());
   }
 
   private static LegOrStop noLine(LineKind kind) {

@@ -100,7 +100,7 @@ final class LotMaker {
         last,
         leg.dwells(),
         leg.machines(),
-        leg.carriers(),
+        leg.carriersFor(pieces),
         item(id, part, pieces),
         visits,
         area,

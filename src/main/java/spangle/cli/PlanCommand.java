@@ -1,0 +1,183 @@
+package spangle.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spangle.desk.PlanDesk;
+import spangle.intake.problem.Problem;
+import spangle.solve.Progress;
+import spangle.solve.SolveOptions;
+
+/** The batch schedule of a week and all its sheets. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description = "Plans a week folder: rack loads, oven batches, dips, and what to buy.",
+    footer = {"", "Example:", "  spangle plan samples/harbour-week --seconds 10"})
+final class PlanCommand implements Callable<Integer> {
+  @Spec
+  @SuppressWarnings("NullAway.Init")
+  private CommandSpec spec;
+
+  @Parameters(paramLabel = "WEEK", description = "The week folder.")
+  @SuppressWarnings("NullAway.Init")
+  private Path week;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Where the sheets go; WEEK/plan without it.")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "Longest search; it ends sooner when nothing gets better. Default: 30.")
+  private double seconds = 30;
+
+  @Option(
+      names = "--steps",
+      paramLabel = "N",
+      description = "Moves to try instead of seconds: the same seed gives the same bytes again.")
+  private long steps;
+
+  @Option(names = "--seed", paramLabel = "N", description = "Random seed. Default: 1.")
+  private long seed = 1;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Searches side by side; the best plan counts. Default: 1.")
+  private int threads = 1;
+
+  @Option(names = "--json", description = "One JSON object on standard output.")
+  private boolean json;
+
+  @Override
+  public Integer call() throws IOException {
+    if (!(seconds > 0 && seconds <= 86_400) || steps < 0 || threads < 1 || threads > 64) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--seconds lies above 0 and up to 86400, --steps at 0 or above, --threads from 1 to 64");
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    ProgressLine progress = new ProgressLine(err, System.console() != null);
+    PlanDesk desk = new PlanDesk();
+    Thread onStop = new Thread(() -> stopAndWait(desk), "stop");
+    Runtime.getRuntime().addShutdownHook(onStop);
+    try {
+      return run(desk, progress, err);
+    } finally {
+      done.countDown();
+      removeHook(onStop);
+    }
+  }
+
+  private final CountDownLatch done = new CountDownLatch(1);
+
+  /** Ctrl-C: the search ends, the best plan so far is written, then the program goes. */
+  private void stopAndWait(PlanDesk desk) {
+    desk.stop();
+    try {
+      if (!done.await(20, TimeUnit.SECONDS)) {
+        return;
+      }
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void removeHook(Thread hook) {
+    try {
+      Runtime.getRuntime().removeShutdownHook(hook);
+    } catch (IllegalStateException goingDownAlready) {
+      Thread.yield();
+    }
+  }
+
+  private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) throws IOException {
+    PlanDesk.Outcome outcome =
+        desk.plan(week, new SolveOptions(seconds, steps, seed, threads), progress::show);
+    progress.end();
+    if (outcome.made().isEmpty()) {
+      complain(outcome.problems(), err);
+      return ExitCode.REFUSED;
+    }
+    PlanDesk.Made made = outcome.made().get();
+    Path target = out == null ? week.resolve("plan") : out;
+    List<String> files = PlanDesk.write(week, target, made);
+    PrintWriter stdout = spec.commandLine().getOut();
+    if (json) {
+      PlanWords.json(made, target, files).print(stdout);
+    } else {
+      stdout.print(PlanWords.screen(made, target, files));
+      stdout.flush();
+    }
+    return made.waits() ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private static void complain(List<Problem> problems, PrintWriter err) {
+    err.println("Nothing was planned:");
+    for (Problem problem : problems) {
+      err.printf(
+          Locale.ROOT,
+          "  %s: %s [%s] %s%n",
+          problem.place().words(),
+          problem.why(),
+          problem.code().key(),
+          problem.remedy());
+    }
+    err.flush();
+  }
+
+  /** The progress line: one line rewritten on a terminal, a line for each tenth step elsewhere. */
+  static final class ProgressLine {
+    private final PrintWriter err;
+    private final boolean terminal;
+    private double lastShown = -1;
+
+    ProgressLine(PrintWriter err, boolean terminal) {
+      this.err = err;
+      this.terminal = terminal;
+    }
+
+    void show(Progress p) {
+      boolean due = lastShown < 0 || p.seconds() - lastShown >= (terminal ? 0.2 : 2);
+      if (!due) {
+        return;
+      }
+      lastShown = p.seconds();
+      String line =
+          String.format(
+              Locale.ROOT,
+              "%5.1f s  %d batches, %d late, %d left out, cost %d, %d improvements",
+              p.seconds(),
+              p.batches(),
+              p.lateLots(),
+              p.leftOut(),
+              p.goal(),
+              p.improvements());
+      err.print(terminal ? "\r" + line + "   " : line + System.lineSeparator());
+      err.flush();
+    }
+
+    void end() {
+      if (terminal && lastShown >= 0) {
+        err.println();
+        err.flush();
+      }
+    }
+  }
+}

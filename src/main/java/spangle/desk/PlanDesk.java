@@ -1,0 +1,150 @@
+package spangle.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import spangle.audit.Audit;
+import spangle.estimate.Purchase;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.problem.Problem;
+import spangle.intake.read.WeekReader;
+import spangle.plan.Finding;
+import spangle.plan.Held;
+import spangle.plan.Plan;
+import spangle.plan.json.Gate;
+import spangle.plan.json.InputDigest;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanJson;
+import spangle.report.ReportFiles;
+import spangle.report.WeekReport;
+import spangle.report.Yardstick;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+import spangle.solve.Solver;
+
+/** Plans a week: read, measure, ask the gates, search, audit, estimate, write. */
+public final class PlanDesk {
+  private final Solver solver = new Solver();
+
+  /**
+   * What became of it.
+   *
+   * @param problems all problems of the inputs
+   * @param made the plan; empty where the inputs were refused
+   */
+  public record Outcome(List<Problem> problems, Optional<Made> made) {
+    /** Copies the list. */
+    public Outcome {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * A planned week.
+   *
+   * @param week what it was made from
+   * @param plan the plan
+   * @param findings what the audit says
+   * @param purchases what to buy
+   * @param report what the sheets show
+   */
+  public record Made(
+      PreparedWeek week,
+      Plan plan,
+      List<Finding> findings,
+      List<Purchase> purchases,
+      WeekReport report) {
+    /** Copies the lists. */
+    public Made {
+      findings = List.copyOf(findings);
+      purchases = List.copyOf(purchases);
+    }
+
+    /** Whether something waits for a person. */
+    public boolean waits() {
+      return !findings.isEmpty()
+          || !week.held().isEmpty()
+          || !plan.leftOut().isEmpty()
+          || plan.figures().lateLots() > 0
+          || plan.figures().lateKits() > 0
+          || !week.input().problems().isEmpty();
+    }
+  }
+
+  /** Ends the search; the best plan so far is kept and written. */
+  public void stop() {
+    solver.stop();
+  }
+
+  /** Reads and plans; writes nothing. */
+  public Outcome plan(Path folder, SolveOptions options, ProgressListener progress) {
+    WeekReader.Reading reading = WeekReader.read(folder);
+    if (reading.input().isEmpty()) {
+      return new Outcome(reading.problems(), Optional.empty());
+    }
+    PreparedWeek week = BriefMaker.prepare(reading.input().get());
+    Plan plan = solver.solve(week.brief(), options, progress);
+    List<Finding> findings = Audit.of(week.brief(), plan);
+    StoreDesk stores = new StoreDesk(week, plan);
+    List<Purchase> purchases = stores.purchases();
+    WeekReport report =
+        new ReportDesk(week, plan, stores).report(purchases, findings, Yardstick.EMPTY);
+    return new Outcome(
+        reading.problems(), Optional.of(new Made(week, plan, findings, purchases, report)));
+  }
+
+  /**
+   * Writes plan and sheets, all of them or none.
+   *
+   * @return names of the files
+   * @throws IOException when the disk refuses; what was there before is still there
+   */
+  public static List<String> write(Path folder, Path out, Made made) throws IOException {
+    Map<String, byte[]> files = new TreeMap<>(ReportFiles.render(made.report()));
+    files.put("plan.json", PlanJson.write(planFile(folder, out, made)));
+    WholeFolder.replace(out, files);
+    return new ArrayList<>(files.keySet());
+  }
+
+  private static PlanFile planFile(Path folder, Path out, Made made) throws IOException {
+    List<InputDigest> inputs = new ArrayList<>();
+    for (Map.Entry<String, String> file : made.week().input().digests().entrySet()) {
+      inputs.add(
+          new InputDigest(
+              file.getKey(), Files.size(folder.resolve(file.getKey())), file.getValue()));
+    }
+    String seen =
+        out.toAbsolutePath()
+            .normalize()
+            .relativize(folder.toAbsolutePath().normalize())
+            .toString()
+            .replace('\\', '/');
+    return new PlanFile(
+        PlanFile.FORMAT,
+        "A",
+        seen.isEmpty() ? "." : seen,
+        inputs,
+        made.week().held().stream().map(PlanDesk::gate).toList(),
+        made.week().brief(),
+        made.plan(),
+        made.findings(),
+        Optional.empty());
+  }
+
+  private static Gate gate(Held held) {
+    return new Gate(
+        held.jobId(),
+        held.partId(),
+        held.gate(),
+        false,
+        held.pieces(),
+        held.words() + "; opens with: " + held.opens(),
+        held.whoAnswers());
+  }
+}
