@@ -73,7 +73,7 @@ final class PlanCommand implements Callable<Integer> {
           "--seconds lies above 0 and up to 86400, --steps at 0 or above, --threads from 1 to 64");
     }
     PrintWriter err = spec.commandLine().getErr();
-    ProgressLine progress = new ProgressLine(err, System.console() != null);
+    ProgressLine progress = new ProgressLine(err, terminal());
     PlanDesk desk = new PlanDesk();
     Thread onStop = new Thread(() -> stopAndWait(desk), "stop");
     Runtime.getRuntime().addShutdownHook(onStop);
@@ -86,6 +86,12 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private final CountDownLatch done = new CountDownLatch(1);
+
+  /** On JDK 17 there is no console where output is sent to a file or another program. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean terminal() {
+    return System.console() != null;
+  }
 
   /** Ctrl-C: the search ends, the best plan so far is written, then the program goes. */
   private void stopAndWait(PlanDesk desk) {
@@ -103,7 +109,8 @@ final class PlanCommand implements Callable<Integer> {
     try {
       Runtime.getRuntime().removeShutdownHook(hook);
     } catch (IllegalStateException goingDownAlready) {
-      Thread.yield();
+      // The hook itself is what is running: there is nothing left to take away.
+      return;
     }
   }
 

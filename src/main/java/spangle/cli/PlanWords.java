@@ -37,7 +37,9 @@ final class PlanWords {
         .put("left_out", made.plan().leftOut().stream().map(l -> l.lotId()).toList())
         .put(
             "held",
-            made.week().held().stream().map(h -> h.jobId() + "/" + h.partId() + " " + h.gate()).toList())
+            made.week().held().stream()
+                .map(h -> h.jobId() + "/" + h.partId() + " " + h.gate())
+                .toList())
         .put("problems", made.week().input().problems().size())
         .put("findings", made.findings().stream().map(x -> x.words()).toList());
   }

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CalcCommand.class,
       FitCommand.class,
+      PlanCommand.class,
     })
 public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";

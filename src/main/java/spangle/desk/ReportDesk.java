@@ -108,10 +108,28 @@ final class ReportDesk {
   }
 
   private List<Question> questions() {
-    return week.input().problems().stream()
+    List<Question> questions = new ArrayList<>();
+    week.input().problems().stream()
         .filter(p -> p.meanwhile() != Meanwhile.GATE_SHUT)
         .map(ReportDesk::question)
-        .toList();
+        .forEach(questions::add);
+    for (PartFacts part : week.parts()) {
+      if (part.route().equals("zinc") || part.route().equals("duplex")) {
+        draws.steel(part).questions().forEach(q -> questions.add(steel(part, q)));
+        draws.steel(part).warnings().forEach(w -> questions.add(steel(part, w)));
+      }
+    }
+    return questions;
+  }
+
+  private static Question steel(PartFacts part, String words) {
+    return new Question(
+        WeekIndex.key(part.jobId(), part.partId()),
+        "steel",
+        words,
+        "design, from the mill certificate",
+        Danger.WORK,
+        OptionalInt.of(part.dueMin()));
   }
 
   private static Question question(Problem p) {

@@ -101,8 +101,8 @@ public final class WholeFolder {
           }
 
           @Override
-          public FileVisitResult postVisitDirectory(
-              Path dir, @Nullable IOException failed) throws IOException {
+          public FileVisitResult postVisitDirectory(Path dir, @Nullable IOException failed)
+              throws IOException {
             if (failed != null) {
               throw failed;
             }
