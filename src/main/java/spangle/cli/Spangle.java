@@ -20,8 +20,12 @@ import picocli.CommandLine.Spec;
     version = "spangle " + Spangle.VERSION,
     description = "Plans a metal shop's finishing week: paint racks, oven batches, kettle loads.",
     subcommands = {
+      AuditCommand.class,
       CalcCommand.class,
+      CheckCommand.class,
+      CompareCommand.class,
       FitCommand.class,
+      OrderCommand.class,
       PlanCommand.class,
     })
 public final class Spangle implements Callable<Integer> {

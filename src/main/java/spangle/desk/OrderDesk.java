@@ -1,0 +1,58 @@
+package spangle.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import spangle.estimate.Purchase;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.problem.Problem;
+import spangle.intake.read.WeekReader;
+import spangle.plan.Plan;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanFileException;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+import spangle.solve.Solver;
+
+/** What to buy for a week. */
+public final class OrderDesk {
+  /** Moves tried where no plan is given: enough for the order of the colours. */
+  private static final long STEPS = 3000;
+
+  private OrderDesk() {}
+
+  /** Either purchases, or the problems that keep the week from being read. */
+  public record Order(List<Purchase> purchases, List<Problem> refused) {
+    /** Copies the lists. */
+    public Order {
+      purchases = List.copyOf(purchases);
+      refused = List.copyOf(refused);
+    }
+  }
+
+  /**
+   * The order.
+   *
+   * @param week the week folder
+   * @param plan a plan of it; without one a quick plan is made
+   */
+  public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
+    WeekReader.Reading reading = WeekReader.read(week);
+    if (reading.input().isEmpty()) {
+      return new Order(List.of(), reading.problems());
+    }
+    PreparedWeek prepared = BriefMaker.prepare(reading.input().get());
+    if (plan.isPresent()) {
+      PlanFile file = PlanShelf.read(plan.get());
+      PreparedWeek asPlanned =
+          new PreparedWeek(prepared.input(), file.brief(), prepared.parts(), prepared.held());
+      return new Order(new StoreDesk(asPlanned, file.plan()).purchases(), List.of());
+    }
+    Plan quick =
+        new Solver()
+            .solve(prepared.brief(), new SolveOptions(10, STEPS, 1, 1), ProgressListener.NOBODY);
+    return new Order(new StoreDesk(prepared, quick).purchases(), List.of());
+  }
+}

@@ -1,0 +1,89 @@
+package spangle.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import spangle.audit.Audit;
+import spangle.plan.Finding;
+import spangle.plan.json.InputDigest;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanFileException;
+import spangle.plan.json.PlanJson;
+
+/** Plans on disk: reads them back, audits them, says whether their inputs have changed since. */
+public final class PlanShelf {
+  /** No plan of a real week is larger; more is refused unread. */
+  private static final long LARGEST_BYTES = 256L * 1024 * 1024;
+
+  private PlanShelf() {}
+
+  /**
+   * A plan with what the audit says now.
+   *
+   * @param file the plan
+   * @param findings what the audit says of it
+   * @param changed input files that differ from those it was made from, in words
+   */
+  public record Audited(PlanFile file, List<Finding> findings, List<String> changed) {
+    /** Copies the lists. */
+    public Audited {
+      findings = List.copyOf(findings);
+      changed = List.copyOf(changed);
+    }
+  }
+
+  /**
+   * Reads a plan; a folder stands for the plan.json in it.
+   *
+   * @throws PlanFileException when it is not a plan, with place and reason
+   * @throws IOException when it cannot be read
+   */
+  public static PlanFile read(Path plan) throws IOException, PlanFileException {
+    Path file = Files.isDirectory(plan) ? plan.resolve("plan.json") : plan;
+    if (Files.size(file) > LARGEST_BYTES) {
+      throw new IOException(file + " is larger than " + LARGEST_BYTES + " bytes");
+    }
+    return PlanJson.read(Files.readAllBytes(file));
+  }
+
+  /** Audits a plan against its own brief and its week folder. */
+  public static Audited audit(Path plan, Path week) throws IOException, PlanFileException {
+    PlanFile file = read(plan);
+    return new Audited(file, Audit.of(file.brief(), file.plan()), changed(file, week));
+  }
+
+  /** The week folder a plan names, seen from where the plan lies. */
+  public static Path weekOf(Path plan, PlanFile file) {
+    Path folder = Files.isDirectory(plan) ? plan : plan.toAbsolutePath().getParent();
+    return folder == null
+        ? Path.of(file.weekFolder())
+        : folder.resolve(file.weekFolder()).normalize();
+  }
+
+  private static List<String> changed(PlanFile file, Path week) throws IOException {
+    List<String> changed = new ArrayList<>();
+    for (InputDigest input : file.inputs()) {
+      Path path = week.resolve(input.file()).normalize();
+      if (!path.startsWith(week.normalize()) || !Files.isRegularFile(path)) {
+        changed.add(input.file() + " is not there any more");
+      } else if (Files.size(path) != input.bytes() || !sha256(path).equals(input.sha256())) {
+        changed.add(input.file() + " has changed since the plan was made");
+      }
+    }
+    return changed;
+  }
+
+  private static String sha256(Path path) throws IOException {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(path));
+      return HexFormat.of().formatHex(digest);
+    } catch (NoSuchAlgorithmException everyJdkHasIt) {
+      throw new IllegalStateException(everyJdkHasIt);
+    }
+  }
+}
