@@ -38,7 +38,8 @@ public final class TerminalSummary {
             ? "THE PLAN BREAKS " + Say.count(findings, "RULE").toUpperCase(java.util.Locale.ROOT)
             : "! needs you. Local codes and licensed practice decide.");
     StringBuilder out = new StringBuilder();
-    lines.forEach(line -> out.append(cut(Printable.line(line), COLUMNS)).append('\n'));
+    lines.forEach(
+        line -> out.append(cut(Printable.text(line).replace('\n', ' '), COLUMNS)).append('\n'));
     return out.toString();
   }
 

@@ -16,7 +16,7 @@ import spangle.plan.PlannedLoad.PlannedVisit;
 import spangle.plan.StationSpec;
 import spangle.report.LotNote;
 import spangle.report.Swatch;
-import spangle.report.picture.HangPicture;
+import spangle.report.hangsheet.HangDrawing;
 import spangle.report.picture.Hatch;
 import spangle.report.picture.LoadCode;
 import spangle.report.week.LoadPlace;
@@ -222,7 +222,7 @@ final class LoadHeads {
         .load()
         .pattern()
         .filter(p -> !p.pieces().isEmpty())
-        .map(p -> HangPicture.of(place.carrier().face(), p, letters))
+        .map(p -> HangDrawing.svg(p, place.carrier().face(), letters))
         .orElse("");
   }
 
