@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,14 +15,24 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.CheckDesk;
 import spangle.intake.problem.Problem;
-import spangle.plan.Held;
+import spangle.intake.problem.Severity;
 
-/** What is wrong or doubtful in the inputs. */
+/** What is wrong or doubtful in the inputs of a week. */
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    description = "Every problem of a week's inputs: where, what, why, what to do.",
-    footer = {"", "Example:", "  spangle check samples/harbour-week"})
+    description = "What is wrong or doubtful in a week folder: every problem, worst first.",
+    footer = {
+      "",
+      "Answers to questions go into answers.yaml in the week folder, for example:",
+      "  answers:",
+      "    - {ask: J-101/LB-20/thickness, was: \"16\", answer: 1.6 mm, by: design desk}",
+      "",
+      "Exit code: 0 nothing to do, 1 something waits for a person, 3 nothing can be planned.",
+      "",
+      "Example:",
+      "  spangle check samples/harbour-week"
+    })
 final class CheckCommand implements Callable<Integer> {
   @Spec
   @SuppressWarnings("NullAway.Init")
@@ -38,88 +50,112 @@ final class CheckCommand implements Callable<Integer> {
     CheckDesk.Checked checked = CheckDesk.check(week);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
-      json(checked).print(out);
+      asJson(checked).print(out);
     } else {
-      words(checked, out);
+      asText(checked, out);
     }
+    out.flush();
     if (checked.stopped()) {
       return ExitCode.REFUSED;
     }
-    return checked.clean() ? ExitCode.DONE : ExitCode.WAITS;
+    return checked.waits() ? ExitCode.WAITS : ExitCode.DONE;
   }
 
-  private static void words(CheckDesk.Checked checked, PrintWriter out) {
-    for (Problem p : checked.problems()) {
-      out.printf(Locale.ROOT, "%s  %s [%s]%n", p.place().words(), p.why(), p.code().key());
-      if (!p.value().isEmpty()) {
-        out.printf(Locale.ROOT, "    value: %s%s%n", p.value(), limit(p));
-      }
-      out.printf(Locale.ROOT, "    do: %s. Meanwhile %s.%n", p.remedy(), p.meanwhile().words());
-    }
-    for (Held h : checked.held()) {
-      out.printf(
-          Locale.ROOT,
-          "%s/%s  gate shut: %s [%s]%n    opens with: %s; answers: %s%n",
-          h.jobId(),
-          h.partId(),
-          h.words(),
-          h.gate(),
-          h.opens(),
-          h.whoAnswers());
-    }
-    out.printf(
-        Locale.ROOT,
-        "%d rows read, %d accepted, %d refused; %d problems, %d parts held by a gate.%n",
-        checked.rows().read(),
-        checked.rows().accepted(),
-        checked.rows().refused(),
-        checked.problems().size(),
-        checked.held().size());
-    out.flush();
-  }
-
-  private static String limit(Problem p) {
-    return p.limit().isEmpty() ? "" : "; right would be " + p.limit();
-  }
-
-  private static JsonOut json(CheckDesk.Checked checked) {
+  private static JsonOut asJson(CheckDesk.Checked checked) {
+    Map<String, Integer> counts = new TreeMap<>();
     List<JsonOut> problems = new ArrayList<>();
-    for (Problem p : checked.problems()) {
-      problems.add(
-          new JsonOut()
-              .put("code", p.code().key())
-              .put("severity", p.severity().word())
-              .put("file", p.place().file())
-              .put("line", p.place().line())
-              .put("column", p.place().column())
-              .put("cell", p.place().cell())
-              .put("field", p.field())
-              .put("value", p.value())
-              .put("limit", p.limit())
-              .put("why", p.why())
-              .put("remedy", p.remedy())
-              .put("meanwhile", p.meanwhile().words())
-              .put("ask", p.ask())
-              .put("job", p.job())
-              .put("part", p.part()));
-    }
-    List<JsonOut> held = new ArrayList<>();
-    for (Held h : checked.held()) {
-      held.add(
-          new JsonOut()
-              .put("job", h.jobId())
-              .put("part", h.partId())
-              .put("gate", h.gate())
-              .put("pieces", h.pieces())
-              .put("why", h.words())
-              .put("opens", h.opens())
-              .put("who_answers", h.whoAnswers()));
+    for (Problem problem : checked.problems()) {
+      counts.merge(problem.severity().word(), 1, Integer::sum);
+      problems.add(asJson(problem));
     }
     return new JsonOut()
+        .put("week", checked.week())
+        .put("stopped", checked.stopped())
         .put("rows_read", checked.rows().read())
         .put("rows_accepted", checked.rows().accepted())
         .put("rows_refused", checked.rows().refused())
-        .put("problems", problems)
-        .put("held", held);
+        .put("counts", counts)
+        .put("problems", problems);
+  }
+
+  private static JsonOut asJson(Problem problem) {
+    return new JsonOut()
+        .put("code", problem.code().key())
+        .put("severity", problem.severity().word())
+        .put("file", problem.place().file())
+        .put("line", problem.place().line())
+        .put("column", problem.place().column())
+        .put("cell", problem.place().cell())
+        .put("job", problem.job())
+        .put("part", problem.part())
+        .put("field", problem.field())
+        .put("value", problem.value())
+        .put("limit", problem.limit())
+        .put("why", problem.why())
+        .put("remedy", problem.remedy())
+        .put("meanwhile", problem.meanwhile().words())
+        .put("ask", problem.ask())
+        .put("due_min", problem.dueMin() == Problem.NO_DUE ? null : problem.dueMin());
+  }
+
+  private static void asText(CheckDesk.Checked checked, PrintWriter out) {
+    for (Problem problem : checked.problems()) {
+      out.println(heading(problem));
+      out.println("    " + problem.why() + limit(problem));
+      out.println("    do: " + problem.remedy());
+      out.println("    meanwhile: " + problem.meanwhile().words());
+      if (!problem.ask().isEmpty() && problem.severity() == Severity.ASK) {
+        out.println("    answer as: " + problem.ask() + ", was \"" + problem.value() + "\"");
+      }
+    }
+    out.println(summary(checked));
+  }
+
+  private static String heading(Problem problem) {
+    StringBuilder line = new StringBuilder();
+    line.append(problem.severity().word().toUpperCase(Locale.ROOT));
+    line.append("  ").append(problem.place().words());
+    if (!problem.job().isEmpty() || !problem.part().isEmpty()) {
+      line.append("  ").append(problem.job()).append(' ').append(problem.part());
+    }
+    if (!problem.field().isEmpty()) {
+      line.append("  ").append(problem.field());
+    }
+    if (!problem.value().isEmpty()) {
+      line.append(" \"").append(problem.value()).append('"');
+    }
+    if (problem.dueMin() != Problem.NO_DUE) {
+      line.append("  (due ").append(CheckDesk.dueWords(problem.dueMin())).append(')');
+    }
+    return line.append("  [").append(problem.code().key()).append(']').toString();
+  }
+
+  private static String limit(Problem problem) {
+    return problem.limit().isEmpty() ? "" : " (right would be: " + problem.limit() + ")";
+  }
+
+  private static String summary(CheckDesk.Checked checked) {
+    String rows =
+        String.format(
+            Locale.ROOT,
+            "%d part rows read: %d taken, %d refused.",
+            checked.rows().read(),
+            checked.rows().accepted(),
+            checked.rows().refused());
+    if (checked.problems().isEmpty()) {
+      return rows + " Nothing is wrong or doubtful.";
+    }
+    StringBuilder counts = new StringBuilder();
+    for (Severity severity : Severity.values()) {
+      long count = checked.problems().stream().filter(p -> p.severity() == severity).count();
+      if (count > 0) {
+        counts
+            .append(counts.isEmpty() ? "" : ", ")
+            .append(count)
+            .append(' ')
+            .append(severity.word());
+      }
+    }
+    return rows + " Problems: " + counts + (checked.stopped() ? ". Nothing can be planned." : ".");
   }
 }

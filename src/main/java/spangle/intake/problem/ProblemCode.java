@@ -81,7 +81,7 @@ public enum ProblemCode {
   /** A shape's words cannot be read. */
   SHAPE_NOT_READ(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** Area, mass and thickness do not agree by more than a half. */
-  AREA_MASS_CLASH(Severity.REFUSED, Meanwhile.GATE_SHUT),
+  AREA_MASS_CLASH(Severity.ASK, Meanwhile.GATE_SHUT),
   /** Area, mass and thickness do not quite agree. */
   AREA_MASS_DOUBT(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** A value that reads like another unit. */
@@ -102,6 +102,22 @@ public enum ProblemCode {
   OVERLAP_SEALED(Severity.DANGER, Meanwhile.GATE_SHUT),
   /** Heat-sensitive work going into an oven or kettle. */
   HEAT_SENSITIVE(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Does not go into any kettle, whole or in two dips. */
+  DOES_NOT_FIT(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Too little is known to measure a part. */
+  SIZE_UNKNOWN(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** The shop has no line a part's route needs. */
+  NO_LINE(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** No carrier of the shop takes the part. */
+  NO_CARRIER(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** The coating of a part has no cure data. */
+  NO_CURE_DATA(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** No oven setting cures the part without overbaking it. */
+  NO_CURE_SETTING(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** No oven is hot enough to degas the part. */
+  NO_DEGAS_SETTING(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Another gate keeps the part out. */
+  PART_HELD(Severity.ASK, Meanwhile.GATE_SHUT),
   /** Moving parts going to zinc in one piece. */
   MOVING_PARTS(Severity.ASK, Meanwhile.GATE_SHUT),
   /** No steel certificate for zinc. */
@@ -154,6 +170,16 @@ public enum ProblemCode {
   /** The name in data and on sheets, such as {@code not-a-count}. */
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The code of that key; {@link #PART_HELD} for one that is none. */
+  public static ProblemCode ofKey(String key) {
+    for (ProblemCode code : values()) {
+      if (code.key().equals(key)) {
+        return code;
+      }
+    }
+    return PART_HELD;
   }
 
   /** How bad it usually is. */

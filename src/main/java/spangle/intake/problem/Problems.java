@@ -2,6 +2,7 @@ package spangle.intake.problem;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Collects problems while files are read. Not for several threads. */
 public final class Problems {
@@ -50,6 +51,11 @@ public final class Problems {
   public void addAll(Problems other) {
     other.list.forEach(this::add);
     unlisted += other.unlisted;
+  }
+
+  /** Takes back what has been answered elsewhere. */
+  public void removeIf(Predicate<Problem> answered) {
+    list.removeIf(answered);
   }
 
   /** As noted so far. */

@@ -20,6 +20,7 @@ import spangle.intake.week.PartLine;
 import spangle.intake.week.Told;
 import spangle.intake.week.Wanted;
 import spangle.measure.QuantityKind;
+import spangle.part.Material;
 
 /** Reads one part of one job, whatever file it came from. */
 final class PartRow {
@@ -99,6 +100,13 @@ final class PartRow {
     Body body = new BodyReader(fields, context).read(metal);
     Wanted wanted = wantedReader.read(qty);
     Hollows hollows = new HollowReader(fields).read();
+    if (!fields.notes().refused()) {
+      int pieces = Math.max(1, qty.orElse(1));
+      FigureDoubts.note(fields, metal, body, pieces, hollows.welded().yes());
+    }
+    if (wanted.route().zinc() && metal.material() == Material.STEEL) {
+      SteelDoubts.note(fields, metal);
+    }
     return Optional.of(
         new PartLine(
             id,

@@ -105,6 +105,7 @@ public final class WeekReader {
             .map(g -> GateReader.read(g, jobs, new Notes(problems, false)))
             .orElseGet(List::of);
     answers.noteStale(problems);
+    problems.removeIf(p -> measured(p, gates));
     Optional<WeekInput> input =
         problems.any(Severity.STOP)
             ? Optional.empty()
@@ -120,6 +121,20 @@ public final class WeekReader {
                     merge.rows(),
                     folder.digests()));
     return reading(input, merge.rows());
+  }
+
+  /** Somebody has measured the piece and signed for its figures. */
+  private static boolean measured(Problem problem, List<GateRecord> gates) {
+    boolean figures =
+        problem.severity() == Severity.ASK
+            && (problem.field().equals("area") || problem.field().equals("mass"));
+    return figures
+        && gates.stream()
+            .anyMatch(
+                g ->
+                    g.gate() == GateRecord.Gate.SIZE
+                        && g.jobId().equals(problem.job())
+                        && g.partId().equals(problem.part()));
   }
 
   private List<KitOrder> kits(Shop shop, List<Job> jobs) {
