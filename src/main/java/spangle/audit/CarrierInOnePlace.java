@@ -13,7 +13,7 @@ final class CarrierInOnePlace extends Rule {
     super(
         "carrier-in-one-place",
         "A numbered carrier carries one load at a time, and none while it is stripped.",
-        "");
+        "Every lot finds a carrier");
   }
 
   private record Numbered(String carrierId, int number) {}

@@ -11,7 +11,7 @@ final class CarriersEnough extends Rule {
     super(
         "carriers-enough",
         "At no minute are more carriers of a kind in use than the shop owns.",
-        "");
+        "Every lot finds a carrier");
   }
 
   private record Step(int atMin, int change, LoadView load) {}

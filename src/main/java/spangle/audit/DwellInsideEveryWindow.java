@@ -10,7 +10,7 @@ final class DwellInsideEveryWindow extends Rule {
         "dwell-inside-every-window",
         "A batch stays in at least as long as its slowest lot needs and no longer than its most"
             + " tender lot bears.",
-        "");
+        "The dwell windows of a batch meet and its kinds of work may");
   }
 
   @Override

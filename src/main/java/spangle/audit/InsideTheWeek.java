@@ -4,7 +4,9 @@ package spangle.audit;
 final class InsideTheWeek extends Rule {
   InsideTheWeek() {
     super(
-        "inside-the-week", "Everything begins after the week's zero and ends by its horizon.", "");
+        "inside-the-week",
+        "Everything begins after the week's zero and ends by its horizon.",
+        "Every lot finds time before the week ends");
   }
 
   @Override

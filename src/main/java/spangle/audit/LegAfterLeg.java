@@ -11,7 +11,7 @@ final class LegAfterLeg extends Rule {
         "leg-after-leg",
         "A leg follows the leg before it, not sooner than its least gap and not later than its"
             + " longest.",
-        "");
+        "Every leg follows the leg before it soon enough");
   }
 
   @Override

@@ -10,7 +10,7 @@ final class LongestWait extends Rule {
     super(
         "longest-wait",
         "After a station a load waits no longer than its state keeps: wash to coat, flux to zinc.",
-        "");
+        "Every lot is planned without waiting too long between stations");
   }
 
   @Override

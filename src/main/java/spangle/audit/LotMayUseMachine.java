@@ -5,7 +5,10 @@ import spangle.plan.Lot;
 /** A lot goes into an oven or kettle it fits. */
 final class LotMayUseMachine extends Rule {
   LotMayUseMachine() {
-    super("lot-may-use-machine", "A lot goes only into an oven or kettle it fits.", "");
+    super(
+        "lot-may-use-machine",
+        "A lot goes only into an oven or kettle it fits.",
+        "Every lot may go in its machine");
   }
 
   @Override

@@ -6,7 +6,7 @@ final class MachineHours extends Rule {
     super(
         "machine-hours",
         "A set-up and the batch after it lie together inside one open stretch of the machine.",
-        "");
+        "Every lot finds time before the week ends");
   }
 
   @Override

@@ -6,7 +6,7 @@ final class MachineMass extends Rule {
     super(
         "machine-mass",
         "Work and carriers of a batch are together no heavier than the oven or the crane bears.",
-        "");
+        "A batch is no heavier than its machine bears");
   }
 
   @Override

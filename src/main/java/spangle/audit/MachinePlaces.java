@@ -3,7 +3,10 @@ package spangle.audit;
 /** The carriers of a batch find places in the oven or kettle. */
 final class MachinePlaces extends Rule {
   MachinePlaces() {
-    super("machine-places", "The carriers of a batch find places in the oven or kettle.", "");
+    super(
+        "machine-places",
+        "The carriers of a batch find places in the oven or kettle.",
+        "A batch takes no more places than its machine has");
   }
 
   @Override

@@ -8,7 +8,7 @@ final class OneKindOfWork extends Rule {
     super(
         "one-kind-of-work",
         "Only one kind of work is in an oven at a time: powder, wet paint and degassing never meet.",
-        "");
+        "The dwell windows of a batch meet and its kinds of work may");
   }
 
   @Override

@@ -5,7 +5,10 @@ import spangle.plan.Lot;
 /** Every lot of a batch may run at the batch's setting. */
 final class SettingSuitsEveryLot extends Rule {
   SettingSuitsEveryLot() {
-    super("setting-suits-every-lot", "Every lot of a batch may run at the batch's setting.", "");
+    super(
+        "setting-suits-every-lot",
+        "Every lot of a batch may run at the batch's setting.",
+        "The dwell windows of a batch meet and its kinds of work may");
   }
 
   @Override

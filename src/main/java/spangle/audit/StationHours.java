@@ -8,7 +8,7 @@ final class StationHours extends Rule {
     super(
         "station-hours",
         "A visit lies inside one open stretch of its station, and so does the change before it.",
-        "");
+        "Every lot finds time before the week ends");
   }
 
   @Override

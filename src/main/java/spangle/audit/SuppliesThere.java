@@ -13,7 +13,7 @@ final class SuppliesThere extends Rule {
         "supplies-there",
         "Powder, paint and zinc are used only once they are in the shop: stock never falls below"
             + " nothing.",
-        "");
+        "Every lot finds its material");
   }
 
   private record Step(int atMin, double change, String subject, boolean frozen) {}
@@ -63,10 +63,11 @@ final class SuppliesThere extends Rule {
     }
   }
 
-  /** At the booth that changes with the finish, else in the machine. */
+  /** At the booth ahead of the machine that changes with the finish, else in the machine. */
   private static int drawnAtMin(LoadView load) {
     for (VisitView visit : PlanView.visits(load)) {
-      if (visit.station().setups().states().size() > 1) {
+      boolean ahead = load.line().before().contains(visit.station());
+      if (ahead && visit.station().setups().states().size() > 1) {
         return visit.visit().startMin();
       }
     }
