@@ -17,11 +17,38 @@ import spangle.measure.Figures;
  * letters with counts and sizes and the rows in words. Stands alone and prints in black and white.
  */
 public final class HangDrawing {
-  private static final double WIDTH = 760;
-  private static final double FACES_HEIGHT = 640;
-  private static final double WORDS = 18;
-  private static final double LINE = 26;
-  private static final int CHARACTERS = 84;
+  /**
+   * How faces and words share the drawing.
+   *
+   * @param width of the whole drawing
+   * @param facesWidth room for the faces
+   * @param facesHeight room for the faces
+   * @param wordsLeft where the words begin
+   * @param beside whether they stand beside the faces, not below them
+   * @param size of the words
+   */
+  private record Form(
+      double width,
+      double facesWidth,
+      double facesHeight,
+      double wordsLeft,
+      boolean beside,
+      double size) {
+    double line() {
+      return size * 1.4;
+    }
+
+    /** Characters in a line that begins so far right of the words' left edge. */
+    int characters(double indent) {
+      return (int) ((width - wordsLeft - indent) / (CHARACTER_WIDTH * size));
+    }
+  }
+
+  private static final Form UPRIGHT = new Form(760, 760, 640, 12, false, 18);
+  private static final Form WIDE = new Form(800, 530, 420, 540, true, 20);
+
+  /** Mean width of a character of ordinary text in a sans serif face, of its size. */
+  private static final double CHARACTER_WIDTH = 0.5;
 
   /** More lines than this are left out on a carrier with free places: the drawing says it all. */
   private static final int MOST_FREE_ROWS = 6;
@@ -29,17 +56,19 @@ public final class HangDrawing {
   private final CarrierFace face;
   private final HangPattern pattern;
   private final PieceMarks marks;
+  private final Form form;
   private final Ink ink = new Ink();
   private double y = 4;
 
-  private HangDrawing(CarrierFace face, HangPattern pattern, PieceMarks marks) {
+  private HangDrawing(CarrierFace face, HangPattern pattern, PieceMarks marks, Form form) {
     this.face = face;
     this.pattern = pattern;
     this.marks = marks;
+    this.form = form;
   }
 
   /**
-   * Draws a pattern.
+   * Draws a pattern for a page or a slot that is taller than wide: the words stand below the faces.
    *
    * @param pattern what hangs where
    * @param face the carrier
@@ -48,11 +77,21 @@ public final class HangDrawing {
    * @return one svg element
    */
   public static String svg(HangPattern pattern, CarrierFace face, Map<String, String> letters) {
+    return draw(pattern, face, letters, UPRIGHT);
+  }
+
+  /** The same for a slot that is wider than tall: the words stand at the right of the faces. */
+  public static String wideSvg(HangPattern pattern, CarrierFace face, Map<String, String> letters) {
+    return draw(pattern, face, letters, WIDE);
+  }
+
+  private static String draw(
+      HangPattern pattern, CarrierFace face, Map<String, String> letters, Form form) {
     CRC32 name = new CRC32();
     name.update(pattern.toString().getBytes(StandardCharsets.UTF_8));
     String prefix = "hp" + Long.toHexString(name.getValue()) + "-";
-    HangDrawing drawing = new HangDrawing(face, pattern, new PieceMarks(pattern, letters, prefix));
-    return drawing.draw();
+    PieceMarks marks = new PieceMarks(pattern, letters, prefix);
+    return new HangDrawing(face, pattern, marks, form).draw();
   }
 
   private String draw() {
@@ -62,13 +101,18 @@ public final class HangDrawing {
     } else {
       faces();
     }
+    double drawn = y;
+    if (form.beside()) {
+      y = 4;
+    }
     letters();
     if (!bulk) {
       rows();
       notes();
     }
+    y = Math.max(y, drawn);
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"hang\" viewBox=\"0 0 "
-        + Ink.num(WIDTH)
+        + Ink.num(form.width())
         + " "
         + Ink.num(y + 4)
         + "\" role=\"img\" aria-label=\"hang pattern, "
@@ -88,8 +132,10 @@ public final class HangDrawing {
     double x = 2 * 20 + side + 10;
     int pieces = pattern.pieces().size();
     ink.bold(x, y + 26, 22, "basket: " + pieces + (pieces == 1 ? " piece" : " pieces"));
-    ink.words(x, y + 26 + LINE, WORDS, "thrown in, no higher than the fill line at");
-    ink.words(x, y + 26 + 2 * LINE, WORDS, Figures.upTo(face.heightMm(), 0) + " mm");
+    double first = y + 26 + form.line();
+    ink.words(x, first, form.size(), "thrown in, filled no higher");
+    ink.words(
+        x, first + form.line(), form.size(), "than " + Figures.upTo(face.heightMm(), 0) + " mm");
     y += side + 16;
   }
 
@@ -109,7 +155,7 @@ public final class HangDrawing {
     }
     double across = face.widthMm() * scale + FaceDrawing.LEFT + FaceDrawing.RIGHT;
     double down = face.heightMm() * scale + FaceDrawing.ABOVE + FaceDrawing.BELOW;
-    double margin = (WIDTH - columns * across) / 2;
+    double margin = (form.facesWidth() - columns * across) / 2;
     FaceDrawing one = new FaceDrawing(ink, face, marks, scale);
     List<HungRow> rows = pattern.rows();
     for (int i = 0; i < used.size(); i++) {
@@ -126,8 +172,8 @@ public final class HangDrawing {
     int lines = (count + columns - 1) / columns;
     y += lines * down;
     if (used.size() < face.faces()) {
-      ink.words(FaceDrawing.LEFT, y + LINE / 2, WORDS, empty(used));
-      y += LINE;
+      ink.words(FaceDrawing.LEFT, y + form.line() / 2, form.size(), empty(used));
+      y += form.line();
     }
   }
 
@@ -142,36 +188,39 @@ public final class HangDrawing {
   }
 
   private double scale(int columns, int lines) {
-    double across = (WIDTH / columns - FaceDrawing.LEFT - FaceDrawing.RIGHT) / face.widthMm();
-    double down = (FACES_HEIGHT / lines - FaceDrawing.ABOVE - FaceDrawing.BELOW) / face.heightMm();
+    double across =
+        (form.facesWidth() / columns - FaceDrawing.LEFT - FaceDrawing.RIGHT) / face.widthMm();
+    double down =
+        (form.facesHeight() / lines - FaceDrawing.ABOVE - FaceDrawing.BELOW) / face.heightMm();
     return Math.max(0, Math.min(across, down));
   }
 
-  /** One line per kind: its hatch and letter, number and size. */
+  /** Per kind its hatch and letter, number and size. */
   private void letters() {
     y += 6;
     for (PieceMarks.Mark mark : marks.all()) {
-      ink.box(12, y + 1, 46, LINE - 3, marks.fill(mark), 1.2);
-      ink.letter(35, y + LINE / 2, WORDS, false, mark.letter());
-      String turned =
-          mark.turned() == 0
-              ? ""
-              : mark.turned() == mark.pieces() ? ", all turned" : ", " + mark.turned() + " turned";
-      ink.words(
-          70,
-          y + LINE / 2,
-          WORDS,
-          mark.pieces()
-              + " x "
-              + mark.letter()
-              + turned
-              + "; "
-              + Figures.upTo(mark.acrossMm(), 1)
-              + " x "
-              + Figures.upTo(mark.dropMm(), 1)
-              + " mm");
-      y += LINE;
+      double swatch = 46;
+      ink.box(form.wordsLeft(), y + 1, swatch, form.line() - 3, marks.fill(mark), 1.2);
+      ink.letter(
+          form.wordsLeft() + swatch / 2, y + form.line() / 2, form.size(), false, mark.letter());
+      paragraph(count(mark), swatch + 12);
     }
+  }
+
+  private static String count(PieceMarks.Mark mark) {
+    String turned =
+        mark.turned() == 0
+            ? ""
+            : mark.turned() == mark.pieces() ? ", all turned" : ", " + mark.turned() + " turned";
+    return mark.pieces()
+        + " x "
+        + mark.letter()
+        + turned
+        + "; "
+        + Figures.upTo(mark.acrossMm(), 1)
+        + " x "
+        + Figures.upTo(mark.dropMm(), 1)
+        + " mm";
   }
 
   private void rows() {
@@ -180,23 +229,25 @@ public final class HangDrawing {
       return;
     }
     y += 6;
-    boolean paired = lines.stream().allMatch(line -> line.length() <= CHARACTERS / 2 - 2);
-    if (paired && lines.size() > 2) {
-      int half = (lines.size() + 1) / 2;
-      for (int i = 0; i < lines.size(); i++) {
-        double x = i < half ? 12 : 12 + WIDTH / 2;
-        ink.words(x, y + (i % half) * LINE + LINE / 2, WORDS, lines.get(i));
-      }
-      y += half * LINE;
+    double half = (form.width() - form.wordsLeft()) / 2;
+    int characters = form.characters(half);
+    boolean paired = lines.size() > 2 && lines.stream().allMatch(l -> l.length() <= characters);
+    if (!paired) {
+      lines.forEach(line -> paragraph(line, 0));
       return;
     }
-    lines.forEach(this::paragraph);
+    int first = (lines.size() + 1) / 2;
+    for (int i = 0; i < lines.size(); i++) {
+      double x = i < first ? form.wordsLeft() : form.wordsLeft() + half;
+      ink.words(x, y + (i % first) * form.line() + form.line() / 2, form.size(), lines.get(i));
+    }
+    y += first * form.line();
   }
 
-  private void paragraph(String text) {
-    for (String line : Ink.wrap(text, CHARACTERS)) {
-      ink.words(12, y + LINE / 2, WORDS, line);
-      y += LINE;
+  private void paragraph(String text, double indent) {
+    for (String line : Ink.wrap(text, form.characters(indent))) {
+      ink.words(form.wordsLeft() + indent, y + form.line() / 2, form.size(), line);
+      y += form.line();
     }
   }
 
@@ -222,6 +273,6 @@ public final class HangDrawing {
     if (face.style() == CarrierFace.Style.FREE) {
       note.append(" Figures on pieces: mm from the left / from the top.");
     }
-    paragraph(note.toString());
+    paragraph(note.toString(), 0);
   }
 }

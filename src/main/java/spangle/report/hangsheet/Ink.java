@@ -120,11 +120,12 @@ final class Ink {
     return Figures.upTo(value, 2);
   }
 
-  /** Words broken into lines of at most so many characters, at spaces. */
+  /** Words broken into lines of at most so many characters at spaces, "9 x A" kept together. */
   static List<String> wrap(String text, int most) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
+    for (String bound : text.replace(" x ", "\u00a0x\u00a0").split(" ", -1)) {
+      String word = bound.replace('\u00a0', ' ');
       if (line.length() > 0 && line.length() + 1 + word.length() > most) {
         lines.add(line.toString());
         line.setLength(0);

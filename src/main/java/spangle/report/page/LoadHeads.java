@@ -222,7 +222,7 @@ final class LoadHeads {
         .load()
         .pattern()
         .filter(p -> !p.pieces().isEmpty())
-        .map(p -> HangDrawing.svg(p, place.carrier().face(), letters))
+        .map(p -> HangDrawing.wideSvg(p, place.carrier().face(), letters))
         .orElse("");
   }
 

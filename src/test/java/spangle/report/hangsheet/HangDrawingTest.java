@@ -137,4 +137,12 @@ class HangDrawingTest {
     assertThat(svg)
         .isEqualTo(HangDrawing.svg(pattern, RACK, Map.of("<b>&\u0001\"", "<script>&\u0002\"")));
   }
+
+  @Test
+  void theWideFormSaysTheSame() throws Exception {
+    HangPattern pattern = hang(RACK, part("clip", 25, 100, 150));
+    List<String> upright = words(HangDrawing.svg(pattern, RACK, Map.of()));
+    List<String> wide = words(HangDrawing.wideSvg(pattern, RACK, Map.of()));
+    assertThat(String.join(" ", wide)).isEqualTo(String.join(" ", upright));
+  }
 }
