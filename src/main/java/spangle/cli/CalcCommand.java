@@ -13,6 +13,10 @@ import picocli.CommandLine.Spec;
     description = "One number with its working and its source, for the phone call.",
     subcommands = {
       AreaCommand.class,
+      CureCommand.class,
+      LiquidCommand.class,
+      PowderCommand.class,
+      ZincCommand.class,
     })
 final class CalcCommand implements Callable<Integer> {
   @Spec
