@@ -3,6 +3,7 @@ package spangle.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -66,7 +67,7 @@ final class PlanCommand implements Callable<Integer> {
   private boolean json;
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     if (!(seconds > 0 && seconds <= 86_400) || steps < 0 || threads < 1 || threads > 64) {
       throw new ParameterException(
           spec.commandLine(),
@@ -114,7 +115,9 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) throws IOException {
+  private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) {
+    Path target = out == null ? week.resolve("plan") : out;
+    refuseIfNotWritable(() -> PlanDesk.requireOwnFolder(week, target));
     PlanDesk.Outcome outcome =
         desk.plan(week, new SolveOptions(seconds, steps, seed, threads), progress::show);
     progress.end();
@@ -123,8 +126,8 @@ final class PlanCommand implements Callable<Integer> {
       return ExitCode.REFUSED;
     }
     PlanDesk.Made made = outcome.made().get();
-    Path target = out == null ? week.resolve("plan") : out;
-    List<String> files = PlanDesk.write(week, target, made);
+    List<String> files = new ArrayList<>();
+    refuseIfNotWritable(() -> files.addAll(PlanDesk.write(week, target, made)));
     PrintWriter stdout = spec.commandLine().getOut();
     if (json) {
       PlanWords.json(made, target, files).print(stdout);
@@ -133,6 +136,18 @@ final class PlanCommand implements Callable<Integer> {
       stdout.flush();
     }
     return made.waits() ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private interface Writing {
+    void write() throws IOException;
+  }
+
+  private static void refuseIfNotWritable(Writing writing) {
+    try {
+      writing.write();
+    } catch (IOException refused) {
+      throw ExitException.refused("Nothing was written: " + refused.getMessage());
+    }
   }
 
   private static void complain(List<Problem> problems, PrintWriter err) {

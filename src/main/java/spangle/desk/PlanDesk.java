@@ -106,10 +106,23 @@ public final class PlanDesk {
    * @throws IOException when the disk refuses; what was there before is still there
    */
   public static List<String> write(Path folder, Path out, Made made) throws IOException {
+    requireOwnFolder(folder, out);
     Map<String, byte[]> files = new TreeMap<>(ReportFiles.render(made.report()));
     files.put("plan.json", PlanJson.write(planFile(folder, out, made)));
     WholeFolder.replace(out, files);
     return new ArrayList<>(files.keySet());
+  }
+
+  /**
+   * Refuses sheets in the place of the week folder itself.
+   *
+   * @throws IOException in words for the person
+   */
+  public static void requireOwnFolder(Path folder, Path out) throws IOException {
+    if (folder.toAbsolutePath().normalize().startsWith(out.toAbsolutePath().normalize())) {
+      throw new IOException(
+          out + " is the week folder or holds it; sheets need a folder of their own (--out)");
+    }
   }
 
   private static PlanFile planFile(Path folder, Path out, Made made) throws IOException {

@@ -44,6 +44,10 @@ public final class PlanShelf {
    * @throws IOException when it cannot be read
    */
   public static PlanFile read(Path plan) throws IOException, PlanFileException {
+    Path folder = plan.toAbsolutePath().normalize();
+    boolean named = folder.getFileName() != null && folder.endsWith("plan.json");
+    Path parent = folder.getParent();
+    WholeFolder.recover(named && parent != null ? parent : folder);
     Path file = Files.isDirectory(plan) ? plan.resolve("plan.json") : plan;
     if (Files.size(file) > LARGEST_BYTES) {
       throw new IOException(file + " is larger than " + LARGEST_BYTES + " bytes");
@@ -54,7 +58,12 @@ public final class PlanShelf {
   /** Audits a plan against its own brief and its week folder. */
   public static Audited audit(Path plan, Path week) throws IOException, PlanFileException {
     PlanFile file = read(plan);
-    return new Audited(file, Audit.of(file.brief(), file.plan()), changed(file, week));
+    List<Finding> findings = new ArrayList<>(Audit.of(file.brief(), file.plan()));
+    List<String> changed = changed(file, week);
+    if (changed.isEmpty()) {
+      findings.addAll(BriefProof.of(file.brief(), week));
+    }
+    return new Audited(file, findings, changed);
   }
 
   /** The week folder a plan names, seen from where the plan lies. */

@@ -1,0 +1,83 @@
+package spangle.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.read.WeekReader;
+import spangle.plan.Brief;
+import spangle.plan.CarrierSpec;
+import spangle.plan.Finding;
+import spangle.plan.Kit;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.Supply;
+
+/**
+ * Proves that the brief a plan was audited against is the one its week folder gives: a plan could
+ * otherwise keep every rule of a brief that leaves work out. A plan made in the middle of the week
+ * has a brief of its own time and is not compared.
+ */
+final class BriefProof {
+  private static final String RULE = "brief-of-the-week";
+  private static final int MOST_NAMED = 5;
+
+  private BriefProof() {}
+
+  static List<Finding> of(Brief told, Path week) {
+    if (!told.frozen().isEmpty() || !told.announced().isEmpty()) {
+      return List.of();
+    }
+    Optional<Brief> given =
+        WeekReader.read(week).input().map(BriefMaker::prepare).map(PreparedWeek::brief);
+    if (given.isEmpty()) {
+      return List.of(new Finding(RULE, week.toString(), "gives no brief any more"));
+    }
+    Brief now = given.get();
+    List<Finding> findings = new ArrayList<>();
+    compare("lots", told.lots(), now.lots(), Lot::id, findings);
+    compare("lines", told.lines(), now.lines(), LineSpec::id, findings);
+    compare("carriers", told.carriers(), now.carriers(), CarrierSpec::id, findings);
+    compare("kits", told.kits(), now.kits(), Kit::id, findings);
+    compare("supplies", told.supplies(), now.supplies(), Supply::materialId, findings);
+    if (findings.isEmpty() && !told.equals(now)) {
+      findings.add(
+          new Finding(
+              RULE, told.name(), "name, week, horizon or goals differ from the week folder's"));
+    }
+    return findings;
+  }
+
+  private static <T> void compare(
+      String what, List<T> told, List<T> now, Function<T, String> id, List<Finding> findings) {
+    Map<String, T> before = byId(told, id);
+    Map<String, T> after = byId(now, id);
+    Set<String> names = new TreeSet<>(before.keySet());
+    names.addAll(after.keySet());
+    names.removeIf(name -> Objects.equals(before.get(name), after.get(name)));
+    if (!names.isEmpty()) {
+      findings.add(
+          new Finding(
+              RULE,
+              what,
+              names.size()
+                  + " differ from what the same files give now, unless another version of the"
+                  + " program made the plan: "
+                  + String.join(", ", names.stream().limit(MOST_NAMED).toList())));
+    }
+  }
+
+  private static <T> Map<String, T> byId(List<T> things, Function<T, String> id) {
+    Map<String, T> byId = new LinkedHashMap<>();
+    things.forEach(thing -> byId.put(id.apply(thing), thing));
+    return byId;
+  }
+}

@@ -1,0 +1,163 @@
+package spangle.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spangle.cli.Spangle;
+import spangle.plan.Brief;
+import spangle.plan.Finding;
+import spangle.plan.Lot;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanJson;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+
+class PlanShelfTest {
+  @TempDir static Path temp;
+  private static Path week;
+  private static Path plan;
+
+  @BeforeAll
+  static void planTheFirstSteps() throws IOException {
+    week = temp.resolve("first-steps");
+    Path sample = Path.of("samples/first-steps");
+    try (Stream<Path> files = Files.walk(sample)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path twin = week.resolve(sample.relativize(file).toString());
+        Files.createDirectories(twin.getParent());
+        Files.copy(file, twin);
+      }
+    }
+    PlanDesk.Made made =
+        new PlanDesk()
+            .plan(week, new SolveOptions(60, 500, 1, 1), ProgressListener.NOBODY)
+            .made()
+            .orElseThrow();
+    plan = week.resolve("plan");
+    PlanDesk.write(week, plan, made);
+  }
+
+  private static int audit(StringWriter out, String... more) {
+    String[] args = Stream.concat(Stream.of("audit"), Stream.of(more)).toArray(String[]::new);
+    return Spangle.run(new PrintWriter(out), new PrintWriter(new StringWriter()), args);
+  }
+
+  @Test
+  void aFreshPlanIsClean() {
+    StringWriter out = new StringWriter();
+    assertThat(audit(out, plan.toString())).isZero();
+    assertThat(out.toString()).contains("every rule is kept");
+  }
+
+  @Test
+  void aFileThatChangedSinceIsNamed() throws IOException {
+    Path copy = temp.resolve("changed");
+    WholeFolder.replace(copy, java.util.Map.of("plan.json", Files.readAllBytes(json())));
+    Path other = temp.resolve("other-week");
+    Files.createDirectories(other);
+    Files.copy(week.resolve("shop.yaml"), other.resolve("shop.yaml"));
+    StringWriter out = new StringWriter();
+    assertThat(audit(out, copy.toString(), "--week", other.toString())).isEqualTo(1);
+    assertThat(out.toString())
+        .contains("coatings.yaml is not there any more")
+        .doesNotContain("shop.yaml");
+    Files.writeString(other.resolve("coatings.yaml"), "changed");
+    StringWriter again = new StringWriter();
+    assertThat(audit(again, copy.toString(), "--week", other.toString(), "--json")).isEqualTo(1);
+    assertThat(again.toString()).contains("coatings.yaml has changed since the plan was made");
+  }
+
+  @Test
+  void aPlanWhoseBriefWasTrimmedIsFoundOut() throws Exception {
+    PlanFile file = PlanJson.read(Files.readAllBytes(json()));
+    Lot dropped = file.brief().lots().get(0);
+    List<Lot> lots = file.brief().lots().subList(1, file.brief().lots().size());
+    List<PlannedBatch> batches =
+        file.plan().batches().stream()
+            .filter(
+                b -> b.loads().stream().noneMatch(l -> l.lotIds().contains(dropped.id())))
+            .toList();
+    PlanFile trimmed = with(file, lots, batches);
+    Path folder = week.resolve("trimmed");
+    WholeFolder.replace(folder, java.util.Map.of("plan.json", PlanJson.write(trimmed)));
+
+    PlanShelf.Audited audited = PlanShelf.audit(folder, week);
+
+    assertThat(audited.changed()).isEmpty();
+    assertThat(audited.findings())
+        .filteredOn(f -> f.rule().equals("brief-of-the-week"))
+        .singleElement()
+        .extracting(Finding::words)
+        .asString()
+        .contains(dropped.id());
+  }
+
+  private static PlanFile with(PlanFile file, List<Lot> lots, List<PlannedBatch> batches) {
+    Brief b = file.brief();
+    Brief brief =
+        new Brief(
+            b.name(),
+            b.monday(),
+            b.horizonMin(),
+            b.lines(),
+            b.carriers(),
+            lots,
+            b.kits(),
+            b.supplies(),
+            b.goals(),
+            b.frozen(),
+            b.announced());
+    Plan plan =
+        new Plan(batches, file.plan().leftOut(), file.plan().figures(), file.plan().solve());
+    return new PlanFile(
+        file.format(),
+        file.version(),
+        file.weekFolder(),
+        file.inputs(),
+        file.gates(),
+        brief,
+        plan,
+        file.findings(),
+        file.estimates());
+  }
+
+  @Test
+  void whatIsNoPlanIsRefused() throws IOException {
+    Path file = temp.resolve("notes.json");
+    Files.writeString(file, "{\"format\":");
+    assertThat(audit(new StringWriter(), file.toString())).isEqualTo(3);
+    assertThat(audit(new StringWriter(), temp.resolve("nowhere.json").toString())).isEqualTo(3);
+  }
+
+  @Test
+  void sheetsNeverReplaceTheWeekFolder() throws IOException {
+    Path job = week.resolve("jobs");
+    assertThat(plan("--out", week.toString())).isEqualTo(3);
+    assertThat(plan("--out", temp.toString())).isEqualTo(3);
+    assertThat(job).isNotEmptyDirectory();
+    assertThat(week.resolve("shop.yaml")).exists();
+  }
+
+  private static int plan(String... more) {
+    String[] args =
+        Stream.concat(Stream.of("plan", week.toString(), "--steps", "50"), Stream.of(more))
+            .toArray(String[]::new);
+    StringWriter nowhere = new StringWriter();
+    return Spangle.run(new PrintWriter(nowhere), new PrintWriter(nowhere), args);
+  }
+
+  private static Path json() {
+    return plan.resolve("plan.json");
+  }
+}
