@@ -44,10 +44,10 @@ class MetalTest {
     assertThat(Metal.ALUMINIUM.word()).isEqualTo("aluminium");
   }
 
-  /** The heat content is the integral of the specific heat. */
+  /** The heat content is the integral of the specific heat, below the seam at 600 C. */
   @Property(tries = 100)
   void heatIsTheIntegralOfSpecificHeat(
-      @ForAll @DoubleRange(min = 0, max = 590) double fromC,
+      @ForAll @DoubleRange(min = 0, max = 580) double fromC,
       @ForAll @DoubleRange(min = 1, max = 10) double step) {
     for (Metal metal : Metal.values()) {
       double middle = metal.specificHeatJKgK(fromC + step / 2);
