@@ -85,8 +85,7 @@ class PlanShelfTest {
     List<Lot> lots = file.brief().lots().subList(1, file.brief().lots().size());
     List<PlannedBatch> batches =
         file.plan().batches().stream()
-            .filter(
-                b -> b.loads().stream().noneMatch(l -> l.lotIds().contains(dropped.id())))
+            .filter(b -> b.loads().stream().noneMatch(l -> l.lotIds().contains(dropped.id())))
             .toList();
     PlanFile trimmed = with(file, lots, batches);
     Path folder = week.resolve("trimmed");
