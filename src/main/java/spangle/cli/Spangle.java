@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       FitCommand.class,
       OrderCommand.class,
       PlanCommand.class,
+      TemplateCommand.class,
     })
 public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";

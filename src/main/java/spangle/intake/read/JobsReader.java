@@ -14,7 +14,9 @@ import spangle.intake.source.CsvSource;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Grid;
 import spangle.intake.source.JsonSource;
+import spangle.intake.source.Limits;
 import spangle.intake.source.UnreadableException;
+import spangle.intake.source.XlsxSource;
 import spangle.intake.source.YamlSource;
 import spangle.intake.week.Catalogue;
 import spangle.intake.week.Shop;
@@ -95,6 +97,13 @@ final class JobsReader {
         Optional<String> text = folder.text(file, problems);
         return text.isEmpty() ? List.of() : tree(file, YamlSource.read(file, text.get(), problems));
       }
+      case "xlsx", "xlsm" -> {
+        if (name.startsWith("~$")) {
+          return List.of();
+        }
+        Optional<byte[]> bytes = folder.bytes(file, Limits.SHEET_BYTES, problems);
+        return bytes.isEmpty() ? List.of() : workbook(file, bytes.get());
+      }
       default -> {
         if (!DRAWINGS.contains(kind) && !name.startsWith(".") && !name.startsWith("~$")) {
           notRead(file);
@@ -117,6 +126,31 @@ final class JobsReader {
 
   private List<Datum.Group> table(String file, Grid grid) {
     return TableRows.of(grid, learned(file), new Notes(problems, false));
+  }
+
+  /** Sheets without headings beside one that has them are notes, and said to be. */
+  private List<Datum.Group> workbook(String file, byte[] bytes) throws UnreadableException {
+    List<XlsxSource.Sheet> sheets = XlsxSource.read(file, bytes, problems);
+    Notes quiet = new Notes(new Problems(), false);
+    boolean anyHeading =
+        sheets.stream().anyMatch(s -> TableRows.hasHeading(s.grid(), learned(file), quiet));
+    List<Datum.Group> rows = new ArrayList<>();
+    for (XlsxSource.Sheet sheet : sheets) {
+      boolean heading = TableRows.hasHeading(sheet.grid(), learned(file), quiet);
+      if (heading || !anyHeading) {
+        rows.addAll(table(file, sheet.grid()));
+      } else if (!sheet.grid().rows().isEmpty() && !JobTemplate.OWN_SHEETS.contains(sheet.name())) {
+        problems.add(
+            ProblemCode.FILE_NOT_READ,
+            sheet.grid().place(),
+            "",
+            sheet.name(),
+            "",
+            "the sheet '" + sheet.name() + "' has no row of headings; nothing in it was read",
+            "give it headings if it holds parts");
+      }
+    }
+    return rows;
   }
 
   private Map<String, String> learned(String file) {

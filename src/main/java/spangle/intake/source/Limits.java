@@ -12,7 +12,7 @@ public final class Limits {
   public static final long SHEET_BYTES = 30L * 1024 * 1024;
 
   /** Bytes of all parts of a spreadsheet unpacked. */
-  public static final long SHEET_UNPACKED_BYTES = 300L * 1024 * 1024;
+  public static final long SHEET_UNPACKED_BYTES = 200L * 1024 * 1024;
 
   /** Times a part of a spreadsheet may grow when unpacked. */
   public static final double SHEET_GROWTH = 200;

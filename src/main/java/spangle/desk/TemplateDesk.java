@@ -1,0 +1,41 @@
+package spangle.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
+import spangle.intake.read.JobTemplate;
+import spangle.intake.read.WeekReader;
+import spangle.intake.week.CarrierUse;
+import spangle.intake.week.Coating;
+import spangle.intake.week.WeekInput;
+
+/** Writes an empty job workbook to fill in; never over a file that is there. */
+public final class TemplateDesk {
+  private TemplateDesk() {}
+
+  /**
+   * Writes the workbook.
+   *
+   * @param file where
+   * @param week a week whose finishes and carriers may be chosen from
+   * @throws IOException when it cannot be written or is there already
+   */
+  public static void write(Path file, Optional<Path> week) throws IOException {
+    Optional<WeekInput> input = week.flatMap(w -> WeekReader.read(w).input());
+    List<String> finishes =
+        input.map(i -> i.catalogue().coatings().map(Coating::id).toList()).orElse(List.of());
+    List<String> carriers =
+        input
+            .map(
+                i ->
+                    i.shop().lines().stream()
+                        .flatMap(l -> l.carriers().stream())
+                        .map(CarrierUse::id)
+                        .toList())
+            .orElse(List.of());
+    Files.write(file, JobTemplate.workbook(finishes, carriers), StandardOpenOption.CREATE_NEW);
+  }
+}

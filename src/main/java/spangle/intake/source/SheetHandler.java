@@ -1,0 +1,263 @@
+package spangle.intake.source;
+
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.model.SharedStrings;
+import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.jspecify.annotations.Nullable;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+import spangle.intake.problem.Place;
+import spangle.intake.problem.Problems;
+
+/** Takes the cells of one sheet as they stream by (ECMA-376 Part 1, 18.3.1). */
+final class SheetHandler extends DefaultHandler {
+  /** What the cells refer to. */
+  record Book(
+      String file, String sheet, SharedStrings strings, StylesTable styles, boolean from1904) {}
+
+  /** Thrown through the parser when a sheet passes the limits. */
+  static final class LimitException extends SAXException {
+    private static final long serialVersionUID = 1L;
+
+    LimitException() {
+      super("limit");
+    }
+  }
+
+  private static final int LAST_COLUMN = Limits.COLUMNS;
+  private static final long MERGED_MOST = 100_000;
+
+  private final Book book;
+  private final TreeMap<Integer, TreeMap<Integer, String>> rows = new TreeMap<>();
+  private final List<CellRangeAddress> merged = new ArrayList<>();
+  private final StringBuilder text = new StringBuilder();
+  private String type = "";
+  private int style = -1;
+  private int row = -1;
+  private int column = -1;
+  private boolean inText;
+  private int values;
+  private int formulas;
+  private @Nullable Place firstFormula;
+
+  SheetHandler(Book book) {
+    this.book = book;
+  }
+
+  @Override
+  public void startElement(String uri, String local, String name, Attributes attributes)
+      throws SAXException {
+    switch (local) {
+      case "row" -> {
+        String number = attributes.getValue("r");
+        row = number == null ? row + 1 : whole(number) - 1;
+        column = -1;
+      }
+      case "c" -> startCell(attributes);
+      case "v", "t" -> {
+        inText = true;
+      }
+      case "f" -> {
+        formulas++;
+        if (firstFormula == null) {
+          firstFormula = place(row, Math.max(0, column));
+        }
+      }
+      case "mergeCell" -> {
+        String range = attributes.getValue("ref");
+        if (range != null && merged.size() < MERGED_MOST) {
+          merged.add(CellRangeAddress.valueOf(range));
+        }
+      }
+      default -> inText = false;
+    }
+  }
+
+  private void startCell(Attributes attributes) throws SAXException {
+    String reference = attributes.getValue("r");
+    if (reference == null) {
+      column++;
+    } else {
+      CellReference cell = new CellReference(reference);
+      row = cell.getRow();
+      column = cell.getCol();
+    }
+    String kind = attributes.getValue("t");
+    type = kind == null ? "n" : kind;
+    String styled = attributes.getValue("s");
+    style = styled == null ? -1 : whole(styled);
+    text.setLength(0);
+    if (row < 0 || row > 2 * Limits.ROWS || ++values > Limits.VALUES) {
+      throw new LimitException();
+    }
+  }
+
+  private static int whole(String digits) throws SAXException {
+    try {
+      return Integer.parseInt(digits.strip());
+    } catch (NumberFormatException broken) {
+      throw new SAXException("a number is expected", broken);
+    }
+  }
+
+  @Override
+  public void characters(char[] chars, int start, int length) throws SAXException {
+    if (inText) {
+      if (text.length() + length > Limits.VALUE_CHARS) {
+        throw new LimitException();
+      }
+      text.append(chars, start, length);
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String local, String name) throws SAXException {
+    switch (local) {
+      case "v", "t" -> inText = false;
+      case "c" -> {
+        String value = value(text.toString());
+        if (!value.isBlank() && column >= 0 && column < LAST_COLUMN) {
+          rows.computeIfAbsent(row, r -> new TreeMap<>()).put(column, value.strip());
+          if (rows.size() > Limits.ROWS) {
+            throw new LimitException();
+          }
+        }
+      }
+      default -> {
+        // Other elements hold nothing that is read.
+      }
+    }
+  }
+
+  private String value(String stored) throws SAXException {
+    return switch (type) {
+      case "s" -> shared(stored);
+      case "b" -> stored.strip().equals("1") ? "yes" : "no";
+      case "n", "" -> number(stored.strip());
+      default -> stored;
+    };
+  }
+
+  private String shared(String index) throws SAXException {
+    if (index.isBlank()) {
+      return "";
+    }
+    int at = whole(index);
+    if (at < 0 || at >= book.strings().getUniqueCount()) {
+      throw new SAXException("a shared string is missing");
+    }
+    String shared = book.strings().getItemAt(at).getString();
+    if (shared.length() > Limits.VALUE_CHARS) {
+      throw new LimitException();
+    }
+    return shared;
+  }
+
+  private String number(String stored) {
+    double number;
+    try {
+      number = Double.parseDouble(stored);
+    } catch (NumberFormatException text) {
+      return stored;
+    }
+    if (!Double.isFinite(number)) {
+      return stored;
+    }
+    return isDate(number) ? date(number) : plain(number, stored);
+  }
+
+  private boolean isDate(double number) {
+    if (style < 0
+        || style >= book.styles().getNumCellStyles()
+        || !DateUtil.isValidExcelDate(number)) {
+      return false;
+    }
+    XSSFCellStyle cellStyle = book.styles().getStyleAt(style);
+    return cellStyle != null
+        && DateUtil.isADateFormat(cellStyle.getDataFormat(), cellStyle.getDataFormatString());
+  }
+
+  private String date(double number) {
+    if (number < 1) {
+      int minute = (int) Math.round(number * 24 * 60);
+      return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
+    }
+    LocalDateTime time = DateUtil.getLocalDateTime(number, book.from1904(), true);
+    if (time == null) {
+      return plain(number, Double.toString(number));
+    }
+    boolean dateOnly = time.getHour() == 0 && time.getMinute() == 0;
+    String pattern = dateOnly ? "uuuu-MM-dd" : "uuuu-MM-dd HH:mm";
+    return time.format(DateTimeFormatter.ofPattern(pattern, Locale.ROOT));
+  }
+
+  /** Stored numbers carry binary dust (0.1 + 0.2); 15 figures are what a sheet means. */
+  private static String plain(double number, String stored) {
+    boolean digits = stored.matches("-?[0-9]{1,15}(\\.[0-9]{1,8})?");
+    if (digits) {
+      return stored;
+    }
+    BigDecimal rounded = new BigDecimal(number).round(new java.math.MathContext(15));
+    if (rounded.signum() == 0) {
+      return "0";
+    }
+    return Math.abs(rounded.scale()) > 100 ? stored : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  void noteFormulas(Problems problems) {
+    if (firstFormula != null) {
+      XlsxSource.noteFormulas(problems, firstFormula, formulas);
+    }
+  }
+
+  /** The sheet, once parsed; blank rows left out, places kept. */
+  Grid grid() {
+    repeatMerged();
+    List<Grid.Row> grid = new ArrayList<>();
+    for (Map.Entry<Integer, TreeMap<Integer, String>> entry : rows.entrySet()) {
+      int at = entry.getKey();
+      List<Datum.Scalar> cells = new ArrayList<>();
+      int last = entry.getValue().lastKey();
+      for (int c = 0; c <= last; c++) {
+        cells.add(new Datum.Scalar(place(at, c), entry.getValue().getOrDefault(c, "")));
+      }
+      grid.add(new Grid.Row(place(at, 0), cells));
+    }
+    return new Grid(new Place(book.file(), 0, 0, book.sheet() + "!"), grid);
+  }
+
+  /** Cells merged down a column say the same for every row; across a row they are headlines. */
+  private void repeatMerged() {
+    for (CellRangeAddress range : merged) {
+      TreeMap<Integer, String> top = rows.get(range.getFirstRow());
+      String value = top == null ? "" : top.getOrDefault(range.getFirstColumn(), "");
+      boolean down = range.getFirstColumn() == range.getLastColumn();
+      if (!down || value.isEmpty() || range.getLastRow() - range.getFirstRow() > Limits.ROWS) {
+        continue;
+      }
+      for (int r = range.getFirstRow() + 1; r <= range.getLastRow(); r++) {
+        TreeMap<Integer, String> cells = rows.get(r);
+        if (cells != null) {
+          cells.putIfAbsent(range.getFirstColumn(), value);
+        }
+      }
+    }
+  }
+
+  private Place place(int atRow, int atColumn) {
+    String cell = CellReference.convertNumToColString(atColumn) + (atRow + 1);
+    return new Place(book.file(), atRow + 1, atColumn + 1, book.sheet() + "!" + cell);
+  }
+}
