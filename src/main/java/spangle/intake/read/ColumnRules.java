@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
@@ -23,9 +24,24 @@ final class ColumnRules {
    * @param names heading in small letters to the program's key; empty key = left out on purpose
    * @param dates order of day and month
    * @param gaugeTable named gauge table
+   * @param decimal what a comma before three digits means
    */
   record Rule(
-      String pattern, Map<String, String> names, Times.Order dates, Optional<String> gaugeTable) {}
+      String pattern,
+      Map<String, String> names,
+      Times.Order dates,
+      Optional<String> gaugeTable,
+      Optional<Decimal> decimal) {}
+
+  /** What a comma before three digits means in one customer's files. */
+  enum Decimal {
+    /** 1,250 is one and a quarter. */
+    COMMA,
+    /** 1,250 is one thousand two hundred and fifty. */
+    POINT
+  }
+
+  private static final Pattern TWO_WAYS = Pattern.compile("[+-]?[0-9]{1,3},[0-9]{3}(\\s*\\D.*)?");
 
   private final List<Rule> rules;
 
@@ -45,11 +61,11 @@ final class ColumnRules {
       Map<String, String> names = names(rule);
       Times.Order dates =
           rule.word("dates", Fields.words(Times.Order.values())).orElse(Times.Order.UNKNOWN);
-      rule.text("decimal");
+      Optional<Decimal> decimal = rule.word("decimal", Fields.words(Decimal.values()));
       rule.text("customer");
       Optional<String> gauges = rule.word("gauge_table", Gauges.names());
       rule.finish();
-      files.ifPresent(f -> rules.add(new Rule(f.text(), names, dates, gauges)));
+      files.ifPresent(f -> rules.add(new Rule(f.text(), names, dates, gauges, decimal)));
     }
     fields.finish();
     return new ColumnRules(rules);
@@ -103,6 +119,27 @@ final class ColumnRules {
 
   Optional<String> gaugeTable(String file) {
     return matching(file).stream().flatMap(rule -> rule.gaugeTable().stream()).findFirst();
+  }
+
+  /** A row in which commas before three digits are written the way that has one meaning. */
+  Datum.Group plainNumbers(String file, Datum.Group row) {
+    Optional<Decimal> decimal =
+        matching(file).stream().flatMap(rule -> rule.decimal().stream()).findFirst();
+    if (decimal.isEmpty()) {
+      return row;
+    }
+    Map<String, Datum.Entry> entries = new LinkedHashMap<>();
+    row.entries().forEach((key, entry) -> entries.put(key, plain(entry, decimal.get())));
+    return new Datum.Group(row.place(), entries);
+  }
+
+  private static Datum.Entry plain(Datum.Entry entry, Decimal decimal) {
+    if (!(entry.value() instanceof Datum.Scalar scalar)
+        || !TWO_WAYS.matcher(scalar.text()).matches()) {
+      return entry;
+    }
+    String text = scalar.text().replace(",", decimal == Decimal.COMMA ? "." : "");
+    return new Datum.Entry(entry.keyPlace(), new Datum.Scalar(scalar.place(), text));
   }
 
   private List<Rule> matching(String file) {

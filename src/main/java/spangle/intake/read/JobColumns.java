@@ -113,7 +113,7 @@ final class JobColumns {
     }
     Matcher bracketed = BRACKETED.matcher(written);
     if (bracketed.matches()) {
-      return withUnit(bracketed.group(1), bracketed.group(2));
+      return withUnit(bracketed.group(1), bracketed.group(2), true);
     }
     Optional<String> whole = Optional.ofNullable(ALIASES.get(plain(written)));
     if (whole.isPresent()) {
@@ -122,14 +122,14 @@ final class JobColumns {
     int cut = lastGap(written);
     return cut < 0
         ? Optional.empty()
-        : withUnit(written.substring(0, cut), written.substring(cut + 1));
+        : withUnit(written.substring(0, cut), written.substring(cut + 1), false);
   }
 
   private static int lastGap(String text) {
     return Math.max(text.lastIndexOf(' '), text.lastIndexOf('_'));
   }
 
-  private static Optional<String> withUnit(String base, String unit) {
+  private static Optional<String> withUnit(String base, String unit, boolean inBrackets) {
     String stem = plain(base).replaceFirst(" (in|je|per)$", "");
     String name = ALIASES.getOrDefault(stem, ALIASES.get(plain(base)));
     if (name == null) {
@@ -144,8 +144,8 @@ final class JobColumns {
       return Optional.of(name + "_" + symbol);
     }
     // A remark in brackets that is no unit of this column: 'Finish (RAL)', 'Qty (pcs)'.
-    boolean remark = kind == null && !symbol.isEmpty();
-    return remark || symbol.isEmpty() ? Optional.of(name) : Optional.empty();
+    boolean remark = inBrackets && (kind == null || symbol.isEmpty());
+    return remark ? Optional.of(name) : Optional.empty();
   }
 
   private static String plain(String text) {

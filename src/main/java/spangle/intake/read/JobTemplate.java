@@ -54,7 +54,6 @@ public final class JobTemplate {
     JobTemplate template = new JobTemplate(finishes, carriers);
     try (XSSFWorkbook book = new XSSFWorkbook();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
-      book.getProperties().getCoreProperties().setCreated("2026-01-01T00:00:00Z");
       book.getProperties().getCoreProperties().setCreator("spangle");
       template.fill(book);
       book.write(bytes);

@@ -125,7 +125,9 @@ final class JobsReader {
   }
 
   private List<Datum.Group> table(String file, Grid grid) {
-    return TableRows.of(grid, learned(file), new Notes(problems, false));
+    return TableRows.of(grid, learned(file), new Notes(problems, false)).stream()
+        .map(row -> columns.plainNumbers(file, row))
+        .toList();
   }
 
   /** Sheets without headings beside one that has them are notes, and said to be. */

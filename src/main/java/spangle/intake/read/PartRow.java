@@ -52,9 +52,12 @@ final class PartRow {
     Optional<String> job = fields.name("job");
     String customer = fields.text("customer");
     Optional<String> id = fields.name("part");
-    Optional<PartLine> part = part(id.orElse("?"));
-    refuseExtraCells();
-    fields.finish();
+    boolean whole = !refuseExtraCells();
+    // With a cell too many, every later cell stands in the wrong column: one complaint says it all.
+    Optional<PartLine> part = whole ? part(id.orElse("?")) : Optional.empty();
+    if (whole) {
+      fields.finish();
+    }
     String jobId = job.orElseGet(() -> fields.text("job"));
     String partId = id.orElseGet(() -> fields.text("part"));
     int due = fields.has("due") && part.isPresent() ? part.get().wanted().dueMin() : Problem.NO_DUE;
@@ -76,9 +79,11 @@ final class PartRow {
         : problem;
   }
 
-  private void refuseExtraCells() {
+  private boolean refuseExtraCells() {
+    boolean found = false;
     for (String name : fields.names()) {
       if (name.startsWith(TableRows.EXTRA)) {
+        found = true;
         fields
             .notes()
             .add(
@@ -91,6 +96,7 @@ final class PartRow {
                 "look for a decimal comma or a comma in a text; put such a cell in quotes");
       }
     }
+    return found;
   }
 
   private Optional<PartLine> part(String id) {

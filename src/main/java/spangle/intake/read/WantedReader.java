@@ -178,8 +178,10 @@ final class WantedReader {
       }
     }
     arrivals.sort(java.util.Comparator.comparingInt(Wanted.Arrival::atMin));
-    if (items.isEmpty() && qty.isPresent() && ready.isPresent()) {
-      return List.of(new Wanted.Arrival(qty.getAsInt(), Math.max(0, ready.getAsInt())));
+    if (items.isEmpty()) {
+      return qty.isPresent() && ready.isPresent()
+          ? List.of(new Wanted.Arrival(qty.getAsInt(), Math.max(0, ready.getAsInt())))
+          : List.of();
     }
     if (read && qty.isPresent()) {
       checkSum(qty.getAsInt(), arrivals);

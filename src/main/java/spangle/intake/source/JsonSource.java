@@ -65,12 +65,18 @@ public final class JsonSource {
     } catch (JsonProcessingException broken) {
       throw UnreadableException.grammar(
           place(broken.getLocation()),
-          "this is not JSON, or it is nested too deep: " + broken.getOriginalMessage(),
+          "this is not JSON, or it is nested too deep: " + said(broken),
           "check quotes, commas and brackets near this line");
     } catch (IOException impossible) {
       throw UnreadableException.grammar(
           Place.file(file), "the text cannot be read", "save the file again");
     }
+  }
+
+  /** The parser's sentence without its remarks about where it reads from. */
+  private static String said(JsonProcessingException broken) {
+    String message = broken.getOriginalMessage();
+    return message == null ? "bad layout" : message.replaceFirst("\\s*[(\\[][^)\\]]*Source:.*", "");
   }
 
   private Datum datum(JsonParser parser, int depth) throws IOException, UnreadableException {

@@ -181,7 +181,7 @@ class SpreadsheetTest {
               "finish",
               "P-BLACK",
               "due",
-              "thu");
+              "fri");
       for (int c = 0; c < heading.getLastCellNum(); c++) {
         int at = given.indexOf(heading.getCell(c).getStringCellValue());
         if (at >= 0) {
