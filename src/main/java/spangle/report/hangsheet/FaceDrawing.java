@@ -73,7 +73,7 @@ final class FaceDrawing {
     double height = piece.heightMm() * scale;
     double middle = left + width / 2;
     ink.line(middle, top - face.hookDropMm() * scale, middle, top, 1);
-    ink.box(left, top, width, height, marks.fill(piece.key()), 1.2);
+    ink.hatched(left, top, width, height, marks.hatch(piece.key()), 1.2);
     String letter = marks.letter(piece.key());
     double size = Math.min(LARGEST_LETTER, LETTER_SHARE * Math.min(width, height));
     size /= Math.max(1, 0.7 * letter.length());

@@ -1,10 +1,8 @@
 package spangle.report.hangsheet;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.CRC32;
 import spangle.fit.hang.CarrierFace;
 import spangle.fit.hang.HangPattern;
 import spangle.fit.hang.HangPattern.HungPiece;
@@ -87,10 +85,7 @@ public final class HangDrawing {
 
   private static String draw(
       HangPattern pattern, CarrierFace face, Map<String, String> letters, Form form) {
-    CRC32 name = new CRC32();
-    name.update(pattern.toString().getBytes(StandardCharsets.UTF_8));
-    String prefix = "hp" + Long.toHexString(name.getValue()) + "-";
-    PieceMarks marks = new PieceMarks(pattern, letters, prefix);
+    PieceMarks marks = new PieceMarks(pattern, letters);
     return new HangDrawing(face, pattern, marks, form).draw();
   }
 
@@ -118,7 +113,6 @@ public final class HangDrawing {
         + "\" role=\"img\" aria-label=\"hang pattern, "
         + pattern.pieces().size()
         + " pieces\" font-family=\"sans-serif\">"
-        + marks.definitions()
         + ink.content()
         + "</svg>";
   }
@@ -200,7 +194,7 @@ public final class HangDrawing {
     y += 6;
     for (PieceMarks.Mark mark : marks.all()) {
       double swatch = 46;
-      ink.box(form.wordsLeft(), y + 1, swatch, form.line() - 3, marks.fill(mark), 1.2);
+      ink.hatched(form.wordsLeft(), y + 1, swatch, form.line() - 3, mark.hatch(), 1.2);
       ink.letter(
           form.wordsLeft() + swatch / 2, y + form.line() / 2, form.size(), false, mark.letter());
       paragraph(count(mark), swatch + 12);

@@ -3,6 +3,7 @@ package spangle.report.hangsheet;
 import java.util.ArrayList;
 import java.util.List;
 import spangle.measure.Figures;
+import spangle.report.picture.HatchLines;
 import spangle.report.picture.Svg;
 
 /**
@@ -11,10 +12,26 @@ import spangle.report.picture.Svg;
  */
 final class Ink {
   private static final double BASELINE = 0.35;
+  private static final double HATCH_STEP = 6;
 
   private final StringBuilder out = new StringBuilder();
 
-  /** A box; the fill is a colour or a hatch. */
+  /** A white box under a hatch; -1 for none. */
+  void hatched(double x, double y, double width, double height, int hatch, double stroke) {
+    box(x, y, width, height, "#fff", stroke);
+    String path = hatch < 0 ? "" : HatchLines.path(hatch, x, y, width, height, HATCH_STEP);
+    if (!path.isEmpty()) {
+      boolean spots = HatchLines.drawn(hatch) == HatchLines.Drawn.SPOTS;
+      out.append("<path d=\"")
+          .append(path)
+          .append(
+              spots
+                  ? "\" fill=\"#000\"/>"
+                  : "\" fill=\"none\" stroke=\"#000\" stroke-width=\"0.7\"/>");
+    }
+  }
+
+  /** A box filled with a colour. */
   void box(double x, double y, double width, double height, String fill, double stroke) {
     out.append("<rect x=\"")
         .append(num(x))

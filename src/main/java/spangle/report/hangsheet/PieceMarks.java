@@ -12,23 +12,14 @@ import spangle.fit.hang.HangPattern.HungPiece;
 
 /** Letter and hatch of every kind of piece of a pattern, in the order of their letters. */
 final class PieceMarks {
-  /** Marks of the hatches on a square of eight, from plain to busy; the ninth kind starts over. */
-  private static final List<String> HATCHES =
-      List.of(
-          "",
-          "<path d=\"M-2 2 2-2M-2 10 10-2M6 10 10 6\"/>",
-          "<circle cx=\"2\" cy=\"2\" r=\"1\"/><circle cx=\"6\" cy=\"6\" r=\"1\"/>",
-          "<path d=\"M0 4H8\"/>",
-          "<path d=\"M-2 6 2 10M-2-2 10 10M6-2 10 2\"/>",
-          "<path d=\"M4 0V8\"/>",
-          "<path d=\"M0 0 8 8M8 0 0 8\"/>",
-          "<path d=\"M0 4H8M4 0V8\"/>");
+  /** The first kind stays plain, the next get these hatches; the ninth kind starts over. */
+  private static final List<Integer> HATCHES = List.of(-1, 0, 1, 4, 5, 2, 3, 9);
 
   /**
    * One kind.
    *
    * @param letter on every piece
-   * @param hatch number of its hatch
+   * @param hatch number of its hatch among all hatches; -1 for none
    * @param pieces how many hang
    * @param turned how many of them hang turned
    * @param acrossMm as described, not as turned
@@ -38,17 +29,14 @@ final class PieceMarks {
 
   private final Map<String, String> letterByKey = new LinkedHashMap<>();
   private final Map<String, Mark> byLetter = new LinkedHashMap<>();
-  private final String prefix;
 
   /**
    * Marks for the pieces of a pattern.
    *
    * @param letters letters given by the parts table, by key; keys of one letter are one kind, keys
    *     without one get the next free
-   * @param prefix begins the names of the hatches; they must be unlike others on the page
    */
-  PieceMarks(HangPattern pattern, Map<String, String> letters, String prefix) {
-    this.prefix = prefix;
+  PieceMarks(HangPattern pattern, Map<String, String> letters) {
     Set<String> used = new TreeSet<>(letters.values());
     Map<String, List<HungPiece>> pieces = new TreeMap<>(PieceMarks::inOrder);
     for (HungPiece piece : pattern.pieces()) {
@@ -75,7 +63,7 @@ final class PieceMarks {
     int turned = (int) pieces.stream().filter(HungPiece::turned).count();
     return new Mark(
         letter,
-        byLetter.size() % HATCHES.size(),
+        HATCHES.get(byLetter.size() % HATCHES.size()),
         pieces.size(),
         turned,
         first.turned() ? first.heightMm() : first.widthMm(),
@@ -104,30 +92,9 @@ final class PieceMarks {
     return letterByKey.getOrDefault(key, key);
   }
 
-  /** What a piece of this kind is filled with. */
-  String fill(String key) {
+  /** The hatch of a piece; -1 for none. */
+  int hatch(String key) {
     Mark mark = byLetter.get(letter(key));
-    return mark == null ? "#fff" : fill(mark);
-  }
-
-  String fill(Mark mark) {
-    return mark.hatch() == 0 ? "#fff" : "url(#" + prefix + mark.hatch() + ")";
-  }
-
-  /** Definitions of the hatches in use. */
-  String definitions() {
-    StringBuilder out = new StringBuilder("<defs>");
-    for (int hatch = 1; hatch < Math.min(HATCHES.size(), byLetter.size()); hatch++) {
-      out.append("<pattern id=\"")
-          .append(prefix)
-          .append(hatch)
-          .append("\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\"")
-          .append(" patternTransform=\"scale(0.75)\">")
-          .append("<rect width=\"8\" height=\"8\" fill=\"#fff\"/>")
-          .append("<g stroke=\"#000\" stroke-width=\"0.9\" fill=\"none\">")
-          .append(HATCHES.get(hatch))
-          .append("</g></pattern>");
-    }
-    return out.append("</defs>").toString();
+    return mark == null ? -1 : mark.hatch();
   }
 }

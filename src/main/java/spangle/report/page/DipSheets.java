@@ -50,6 +50,7 @@ final class DipSheets {
     boolean quench = notes.stream().allMatch(n -> n.map(ZincNote::quench).orElse(false));
     Optional<ZincNote> special =
         notes.stream().flatMap(Optional::stream).filter(DipSheets::special).findFirst();
+    String sketch = page == 0 ? sketch(place) : "";
     int measured = notes.stream().mapToInt(n -> n.map(ZincNote::readings).orElse(0)).sum();
     int wires = place.lots().stream().mapToInt(l -> l.pieces() * l.item().hooksPerPiece()).sum();
     return new DipSheet(
@@ -64,8 +65,8 @@ final class DipSheets {
         wires > 0 ? Say.count(wires, "wire") : "loose in the basket",
         attitudes(notes),
         special.isPresent(),
-        page == 0 ? sketch(place) : "",
-        page == 0 ? heads.picture(place) : "",
+        sketch,
+        page == 0 ? heads.picture(place, sketch.isEmpty()) : "",
         place.machine().name() + ", " + index.time().at(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
         distinct(notes, ZincNote::steelClass, "not known: ask"),

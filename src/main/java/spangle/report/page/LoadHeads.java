@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import spangle.fit.hang.CarrierFace;
 import spangle.fit.hang.HangPattern;
 import spangle.fit.hang.HangPattern.HungPiece;
 import spangle.plan.FinishKind;
@@ -208,7 +209,7 @@ final class LoadHeads {
   }
 
   /** The hang pattern with the letters of the parts table. */
-  String picture(LoadPlace place) {
+  String picture(LoadPlace place, boolean wide) {
     Map<String, String> letters = new LinkedHashMap<>();
     int number = 0;
     for (List<Lot> lots : alike(place).values()) {
@@ -222,8 +223,19 @@ final class LoadHeads {
         .load()
         .pattern()
         .filter(p -> !p.pieces().isEmpty())
-        .map(p -> HangDrawing.wideSvg(p, place.carrier().face(), letters))
+        .map(p -> draw(place, p, letters, wide))
         .orElse("");
+  }
+
+  /** Inside a page the drawing needs no namespace of its own. */
+  private static String draw(
+      LoadPlace place, HangPattern pattern, Map<String, String> letters, boolean wide) {
+    CarrierFace face = place.carrier().face();
+    String svg =
+        wide
+            ? HangDrawing.wideSvg(pattern, face, letters)
+            : HangDrawing.svg(pattern, face, letters);
+    return svg.replaceFirst(" xmlns=\"[^\"]*\"", "");
   }
 
   String mass(double kilograms) {

@@ -62,7 +62,7 @@ final class RackSheets {
         kind == FinishKind.LIQUID ? "mix" : "weigh out",
         draw > 0 ? index.say().mass(draw) + " " + unit : "",
         load.map(LoadNote::drawWords).orElse(""),
-        page == 0 ? heads.picture(place) : "",
+        page == 0 ? heads.picture(place, true) : "",
         place.machine().name() + ", " + place.setting(),
         with(place),
         note.map(n -> part(n.probe())).orElse(""),

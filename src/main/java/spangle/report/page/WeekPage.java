@@ -65,7 +65,6 @@ public final class WeekPage {
     model.put(
         "cautions",
         Stream.concat(CAUTIONS.stream(), index.report().facts().cautions().stream()).toList());
-    model.put("hatchDefinitions", Hatch.definitions());
     return Printable.text(set(model));
   }
 

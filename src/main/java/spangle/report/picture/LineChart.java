@@ -22,6 +22,10 @@ public final class LineChart {
   private static final double GAP = 14;
   private static final double CHARACTER = 7.4;
   private static final int ROWS_ON_A_SHEET = 24;
+  private static final int RISING = 0;
+  private static final int LEVEL = 4;
+  private static final double SHUT_STEP = 9;
+  private static final double SETUP_STEP = 5;
   private static final int ROUND_THE_CLOCK = 20 * 60;
 
   private final WeekIndex index;
@@ -165,7 +169,8 @@ public final class LineChart {
     }
     double left = x(from);
     double width = x(end) - left;
-    svg.filled(left, top, width, LANE, "url(#shut)");
+    svg.rect(left, top, width, LANE, "shut");
+    svg.path(HatchLines.path(RISING, left, top, width, LANE, SHUT_STEP), "shutline");
     if (betweenShifts && width > 48) {
       svg.text(left + width / 2, top + LANE - 6, "t pause", "break");
     }
@@ -219,6 +224,7 @@ public final class LineChart {
     svg.link(bar.place(), bar.title());
     if (bar.setup()) {
       svg.rect(left, top + 6, width, TAG - 12, "setup");
+      svg.path(HatchLines.path(LEVEL, left, top + 6, width, TAG - 12, SETUP_STEP), "hd");
       words(svg, left + width / 2, top + 18, width, "t setupword", bar.label(), bar.brief());
     } else {
       svg.rect(left, top, width, TAG, "tag");
@@ -226,8 +232,7 @@ public final class LineChart {
       for (int i = 0; i < bar.fills().size(); i++) {
         Bar.Fill fill = bar.fills().get(i);
         double x = left + i * part;
-        svg.filled(x, top + TAG - STRIP, part, STRIP, "#" + fill.rgb());
-        svg.filled(x, top + TAG - STRIP, part, STRIP, Hatch.fill(fill.hatch(), fill.rgb()));
+        Hatch.fill(svg, x, top + TAG - STRIP, part, STRIP, fill.hatch(), fill.rgb());
       }
       svg.rect(left, top, width, TAG, "edge");
       words(svg, left + width / 2, top + 14, width, "t tagword", bar.label(), bar.brief());

@@ -2,7 +2,6 @@ package spangle.report.table;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import spangle.measure.Figures;
@@ -50,6 +49,14 @@ sealed interface Cell {
     }
   }
 
+  /** A day. */
+  record Day(LocalDate date) implements Cell {
+    @Override
+    public String plain() {
+      return date.toString();
+    }
+  }
+
   /** As text of a file: a point for decimals, moments by ISO 8601, nothing a spreadsheet runs. */
   String plain();
 
@@ -70,6 +77,6 @@ sealed interface Cell {
   }
 
   static Cell date(LocalDate date) {
-    return new Moment(LocalDateTime.of(date, LocalTime.MIDNIGHT));
+    return new Day(date);
   }
 }

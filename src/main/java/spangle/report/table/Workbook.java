@@ -113,8 +113,11 @@ final class Workbook {
     } else if (content instanceof Cell.Moment moment) {
       XSSFCell cell = row.createCell(column);
       cell.setCellValue(moment.at());
-      boolean wholeDay = moment.at().toLocalTime().toSecondOfDay() == 0;
-      cell.setCellStyle(wholeDay ? styles.day : styles.moment);
+      cell.setCellStyle(styles.moment);
+    } else if (content instanceof Cell.Day day) {
+      XSSFCell cell = row.createCell(column);
+      cell.setCellValue(day.date());
+      cell.setCellStyle(styles.day);
     }
   }
 

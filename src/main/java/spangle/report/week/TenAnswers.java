@@ -153,7 +153,7 @@ public final class TenAnswers {
     String head =
         loads.isEmpty()
             ? "no hollow part is planned"
-            : "two look at " + String.join(", ", loads) + " before the zinc";
+            : "two look at " + few(loads) + " before the zinc";
     if (!details.isEmpty()) {
       head += "; " + details.size() + " held";
     }
@@ -306,6 +306,12 @@ public final class TenAnswers {
         orElse(heads, "nothing"),
         points.stream().map(p -> p.who() + ": " + p.jobId() + " " + p.words()).toList(),
         !points.isEmpty());
+  }
+
+  private static String few(List<String> ids) {
+    return ids.size() <= 6
+        ? String.join(", ", ids)
+        : String.join(", ", ids.subList(0, 3)) + " and " + (ids.size() - 3) + " more";
   }
 
   private static String orElse(List<String> heads, String otherwise) {
