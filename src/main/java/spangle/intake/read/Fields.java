@@ -17,9 +17,6 @@ import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
 import spangle.intake.week.Told;
-import spangle.measure.MeasureException;
-import spangle.measure.Numbers;
-import spangle.measure.Quantities;
 import spangle.measure.QuantityKind;
 
 /**
@@ -28,17 +25,16 @@ import spangle.measure.QuantityKind;
  * an empty value given.
  */
 final class Fields {
-  private static final Set<String> YES = Set.of("yes", "y", "true", "x", "1", "ja");
-  private static final Set<String> NO = Set.of("no", "n", "false", "-", "0", "nein", "none");
-
   private final Datum.Group group;
   private final Notes notes;
+  private final ScalarReader values;
   private final Set<String> asked = new LinkedHashSet<>();
   private final Set<String> used = new LinkedHashSet<>();
 
   Fields(Datum.Group group, Notes notes) {
     this.group = group;
     this.notes = notes;
+    this.values = new ScalarReader(notes);
   }
 
   Place place() {
@@ -115,28 +111,15 @@ final class Fields {
   }
 
   Optional<String> name(String key, Datum.Scalar scalar) {
-    if (isName(scalar.text())) {
-      return Optional.of(scalar.text());
-    }
-    notes.add(
-        ProblemCode.BAD_NAME,
-        scalar.place(),
-        key,
-        scalar.text(),
-        "letters, digits and - _ . / up to 60, no '..'",
-        "'" + key + "' is used as a name in sheets and files and has characters that cannot be",
-        "use letters, digits, hyphen, point");
-    return Optional.empty();
+    return values.name(key, scalar);
   }
 
   static boolean isName(String text) {
-    if (text.isEmpty() || text.length() > 60 || text.contains("..")) {
-      return false;
-    }
-    boolean edges = Character.isLetterOrDigit(text.codePointAt(0));
-    return edges
-        && text.codePoints()
-            .allMatch(c -> Character.isLetterOrDigit(c) || "-_./#+ ".indexOf(c) >= 0);
+    return ScalarReader.isName(text);
+  }
+
+  static Optional<Told> toldOf(String text) {
+    return ScalarReader.toldOf(text);
   }
 
   /** A quantity under {@code base} (with its unit in the value) or {@code base_unit}. */
@@ -154,7 +137,7 @@ final class Fields {
             : quantity(name, scalar.get(), kind, unit.get(), range);
       }
     }
-    asked.add(base + "_" + unitName(kind));
+    asked.add(base + "_" + ScalarReader.unitName(kind));
     return OptionalDouble.empty();
   }
 
@@ -166,7 +149,7 @@ final class Fields {
     int before = notes.count();
     OptionalDouble value = quantity(base, kind, range);
     if (value.isEmpty() && notes.count() == before) {
-      missing(present(base, kind).orElse(base + "_" + unitName(kind)));
+      missing(present(base, kind).orElse(base + "_" + ScalarReader.unitName(kind)));
     }
     return value;
   }
@@ -193,45 +176,9 @@ final class Fields {
     return kind.symbols().contains(unit) ? Optional.of(unit) : Optional.empty();
   }
 
-  static String unitName(QuantityKind kind) {
-    return kind.houseUnit().toLowerCase(Locale.ROOT);
-  }
-
   OptionalDouble quantity(
       String key, Datum.Scalar scalar, QuantityKind kind, String columnUnit, Range range) {
-    double value;
-    try {
-      value =
-          columnUnit.isEmpty()
-              ? Quantities.read(kind, scalar.text())
-              : Quantities.read(kind, scalar.text(), columnUnit);
-    } catch (MeasureException complaint) {
-      boolean bareNumber = columnUnit.isEmpty() && isNumber(scalar.text());
-      notes.add(
-          bareNumber ? ProblemCode.UNIT_MISSING : ProblemCode.NOT_A_NUMBER,
-          scalar.place(),
-          key,
-          scalar.text(),
-          kind.noun() + " such as " + kind.example(),
-          bareNumber ? "the number has no unit" : "this is not " + complaint.expected(),
-          bareNumber
-              ? "write the unit, or name the field " + key + "_" + unitName(kind)
-              : complaint.remedy());
-      return OptionalDouble.empty();
-    }
-    if (!range.holds(value)) {
-      outOfRange(key, scalar, range.words(kind.houseUnit()));
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(value);
-  }
-
-  private static boolean isNumber(String text) {
-    try {
-      return Double.isFinite(Numbers.parse(text));
-    } catch (MeasureException no) {
-      return false;
-    }
+    return values.quantity(key, scalar, kind, columnUnit, range);
   }
 
   /** A plain number without a unit. */
@@ -245,36 +192,7 @@ final class Fields {
   }
 
   OptionalDouble number(String key, Datum.Scalar scalar, Range range) {
-    double value;
-    try {
-      value = Numbers.parse(scalar.text());
-    } catch (MeasureException complaint) {
-      notes.add(
-          ProblemCode.NOT_A_NUMBER,
-          scalar.place(),
-          key,
-          scalar.text(),
-          range.words(""),
-          "this is not " + complaint.expected(),
-          complaint.remedy());
-      return OptionalDouble.empty();
-    }
-    if (!range.holds(value)) {
-      outOfRange(key, scalar, range.words(""));
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(value);
-  }
-
-  private void outOfRange(String key, Datum.Scalar scalar, String limit) {
-    notes.add(
-        ProblemCode.OUT_OF_RANGE,
-        scalar.place(),
-        key,
-        scalar.text(),
-        limit,
-        "the value is outside what makes sense",
-        "check the value and its unit");
+    return values.number(key, scalar, range);
   }
 
   /** A whole number. */
@@ -283,24 +201,7 @@ final class Fields {
     if (scalar.isEmpty()) {
       return OptionalInt.empty();
     }
-    String digits = scalar.get().text().replaceFirst("[.,]0+$", "");
-    if (!digits.matches("[+-]?[0-9]{1,9}")) {
-      notes.add(
-          ProblemCode.NOT_A_NUMBER,
-          scalar.get().place(),
-          key,
-          scalar.get().text(),
-          min + " to " + max,
-          "a whole number is wanted",
-          "write digits only");
-      return OptionalInt.empty();
-    }
-    int value = Integer.parseInt(digits);
-    if (value < min || value > max) {
-      outOfRange(key, scalar.get(), min + " to " + max);
-      return OptionalInt.empty();
-    }
-    return OptionalInt.of(value);
+    return values.whole(key, scalar.get(), min, max);
   }
 
   int wholeOr(String key, int min, int max, int otherwise) {
@@ -309,28 +210,11 @@ final class Fields {
 
   /** One of some words. */
   <E> Optional<E> word(String key, Map<String, E> words) {
-    return scalar(key).flatMap(scalar -> word(key, scalar, words));
+    return scalar(key).flatMap(scalar -> values.word(key, scalar, words));
   }
 
   <E> Optional<E> wordNeeded(String key, Map<String, E> words) {
-    return needed(key).flatMap(scalar -> word(key, scalar, words));
-  }
-
-  private <E> Optional<E> word(String key, Datum.Scalar scalar, Map<String, E> words) {
-    String typed =
-        scalar.text().toLowerCase(Locale.ROOT).strip().replace(' ', '-').replace('_', '-');
-    E found = words.get(typed);
-    if (found == null) {
-      notes.add(
-          ProblemCode.UNKNOWN_WORD,
-          scalar.place(),
-          key,
-          scalar.text(),
-          String.join(", ", words.keySet()),
-          "'" + scalar.text() + "' is not known here" + Near.hint(typed, words.keySet()),
-          "use one of: " + String.join(", ", words.keySet()));
-    }
-    return Optional.ofNullable(found);
+    return needed(key).flatMap(scalar -> values.word(key, scalar, words));
   }
 
   /** Words of an enumeration: small letters, hyphens. */
@@ -350,31 +234,7 @@ final class Fields {
     if (scalar.isEmpty()) {
       return Told.NOTHING;
     }
-    Optional<Told> told = toldOf(scalar.get().text());
-    if (told.isEmpty()) {
-      notes.add(
-          ProblemCode.NOT_YES_OR_NO,
-          scalar.get().place(),
-          key,
-          scalar.get().text(),
-          "yes or no",
-          "yes or no is wanted",
-          "write yes, no, or leave it empty when nobody knows");
-    }
-    return told.orElse(Told.NOTHING);
-  }
-
-  static Optional<Told> toldOf(String text) {
-    String word = text.toLowerCase(Locale.ROOT).strip();
-    if (YES.contains(word)) {
-      return Optional.of(Told.YES);
-    }
-    if (NO.contains(word)) {
-      return Optional.of(Told.NO);
-    }
-    return word.equals("unknown") || word.equals("?")
-        ? Optional.of(Told.NOTHING)
-        : Optional.empty();
+    return values.told(key, scalar.get());
   }
 
   /** A list; a single value counts as a list of one. */

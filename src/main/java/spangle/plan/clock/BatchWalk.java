@@ -1,8 +1,6 @@
 package spangle.plan.clock;
 
 import java.util.Arrays;
-import spangle.plan.PlannedBatch;
-import spangle.plan.PlannedLoad;
 
 /**
  * Leads the loads of one batch through a line: the stations ahead, the machine, the stations
@@ -22,16 +20,18 @@ final class BatchWalk {
   int[] chainTo = new int[4];
   final int stations;
 
-  private final Floor floor;
-  private final LineFacts line;
-  private final StateMap map;
+  final Floor floor;
+  final LineFacts line;
+  final StateMap map;
 
   /** Each load's and station's earliest start, raised when a visit is held back. */
   private int[] floorMin = new int[4];
 
   private int[] arrival = new int[4];
   private int batchFloor;
-  private int[] state = new int[0];
+
+  /** The line as it stands while the batch goes through. */
+  int[] state = new int[0];
 
   BatchWalk(Floor floor, LineFacts line, StateMap map) {
     this.floor = floor;
@@ -107,7 +107,10 @@ final class BatchWalk {
   void walk(Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
     makeRoom(batch.loads.length);
     if (batch.frozen.isPresent()) {
-      recall(batch, machine, lineState, drawn, tally);
+      state = lineState.clone();
+      FrozenWalk.recall(this, batch, machine, drawn, tally);
+      WalkTally.count(this, batch, line.machines[machine], lineState, tally);
+      System.arraycopy(state, 0, lineState, 0, state.length);
       return;
     }
     if (chainReady(batch) == Hours.NEVER) {
@@ -135,7 +138,7 @@ final class BatchWalk {
       lose(batch, loss, tally);
       return;
     }
-    count(batch, line.machines[machine], lineState, tally);
+    WalkTally.count(this, batch, line.machines[machine], lineState, tally);
     System.arraycopy(state, 0, lineState, 0, state.length);
   }
 
@@ -223,7 +226,7 @@ final class BatchWalk {
       carrierNumber[i] = 0;
       CarrierFacts carrier = floor.carriers[load.carrier];
       if (carrier.counted) {
-        int number = takeCarrier(carrier, there);
+        int number = CarrierRow.take(map, state, carrier, there);
         int from = map.carrierFree + carrier.firstNumber + number;
         if (state[from] == Hours.NEVER) {
           return Loss.NO_CARRIER;
@@ -241,21 +244,6 @@ final class BatchWalk {
       arrival[i] = there;
     }
     return null;
-  }
-
-  /** The lowest number that is free by then, else the one that is free first. */
-  private int takeCarrier(CarrierFacts carrier, int by) {
-    int best = 0;
-    int first = map.carrierFree + carrier.firstNumber;
-    for (int n = 0; n < carrier.spec.owned(); n++) {
-      if (state[first + n] <= by) {
-        return n;
-      }
-      if (state[first + n] < state[first + best]) {
-        best = n;
-      }
-    }
-    return best;
   }
 
   /** Leads a load to a station; the end of its visit, or the same minute when it passes it by. */
@@ -328,7 +316,8 @@ final class BatchWalk {
     return null;
   }
 
-  private void leave(Batch batch, MachineFacts machine, int startMin) {
+  /** Leaves the machine as the batch leaves it. */
+  void leave(Batch batch, MachineFacts machine, int startMin) {
     int m = machine.index;
     state[map.machineFree + m] = MachineClock.free(machine, startMin + batch.dwell);
     state[map.machineHeat + m] = machine.heatFree(startMin, batch.massKg);
@@ -394,109 +383,13 @@ final class BatchWalk {
     return false;
   }
 
-  private void returnCarriers(Batch batch) {
+  /** Gives the carriers of a batch back when their loads are at their end. */
+  void returnCarriers(Batch batch) {
     for (int i = 0; i < batch.loads.length; i++) {
       CarrierFacts carrier = floor.carriers[batch.loads[i].carrier];
       if (carrierNumber[i] > 0) {
-        returnCarrier(carrier, carrierNumber[i] - 1, loadEnd[i]);
+        CarrierRow.giveBack(map, state, carrier, carrierNumber[i] - 1, loadEnd[i]);
       }
-    }
-  }
-
-  private void returnCarrier(CarrierFacts carrier, int number, int endMin) {
-    int uses = ++state[map.carrierUses + carrier.firstNumber + number];
-    int every = carrier.spec.stripAfterCycles();
-    boolean stripped = every > 0 && uses % every == 0;
-    state[map.carrierFree + carrier.firstNumber + number] =
-        endMin + (stripped ? carrier.spec.stripMin() : 0);
-  }
-
-  private void count(Batch batch, MachineFacts machine, int[] before, long[] tally) {
-    batch.countRun(machine, 1, tally);
-    MachineClock.countSetting(
-        line, before[map.machineSetting + machine.index], batch.setting, 1, tally);
-    boolean moves = !floor.announced.isEmpty();
-    for (int i = 0; i < batch.loads.length; i++) {
-      batch.loads[i].countLate(loadEnd[i], 1, tally);
-      if (moves) {
-        tally[Tally.MOVED] += batch.loads[i].moved(machine.index, start);
-      }
-    }
-    countColours(batch, before, tally);
-  }
-
-  private void countColours(Batch batch, int[] before, long[] tally) {
-    for (int s = 0; s < stations; s++) {
-      StationFacts station = line.stations[s];
-      if (!station.changes()) {
-        continue;
-      }
-      int first = map.placeState + station.firstPlace;
-      int[] states = Arrays.copyOfRange(before, first, first + station.spec.alike());
-      for (int i = 0; i < batch.loads.length; i++) {
-        int place = visits[(i * stations + s) * 3] - 1;
-        if (place >= 0) {
-          int wanted = batch.loads[i].finishIndex;
-          int cost = station.setupCost[states[place]][wanted];
-          tally[Tally.COLOUR_COST] += cost;
-          if (cost > 0 || station.setupMin[states[place]][wanted] > 0) {
-            tally[Tally.COLOUR_CHANGES]++;
-          }
-          states[place] = wanted;
-        }
-      }
-    }
-  }
-
-  /** Stands a frozen batch where the brief has it. */
-  private void recall(Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
-    PlannedBatch planned = batch.frozen.orElseThrow();
-    start = planned.startMin();
-    setupStart = planned.setupStartMin();
-    state = lineState.clone();
-    for (int i = 0; i < batch.loads.length; i++) {
-      Load load = batch.loads[i];
-      PlannedLoad was = load.frozen.orElseThrow();
-      loadFirst[i] = start;
-      loadEnd[i] = planned.endMin();
-      Arrays.fill(visits, i * stations * 3, (i + 1) * stations * 3, 0);
-      was.visits().forEach(visit -> recallVisit(load, visit, tally));
-      for (PlannedLoad.PlannedVisit visit : was.visits()) {
-        loadFirst[i] = Math.min(loadFirst[i], visit.startMin());
-        loadEnd[i] = Math.max(loadEnd[i], visit.endMin());
-      }
-      CarrierFacts carrier = floor.carriers[load.carrier];
-      boolean known = was.carrierNumber() >= 1 && was.carrierNumber() <= carrier.spec.owned();
-      carrierNumber[i] = carrier.counted && known ? was.carrierNumber() : 0;
-      if (load.supply >= 0) {
-        drawn[load.supply] += load.supplyKg;
-      }
-    }
-    returnCarriers(batch);
-    leave(batch, line.machines[machine], start);
-    count(batch, line.machines[machine], lineState, tally);
-    System.arraycopy(state, 0, lineState, 0, state.length);
-  }
-
-  private void recallVisit(Load load, PlannedLoad.PlannedVisit visit, long[] tally) {
-    for (int s = 0; s < stations; s++) {
-      StationFacts station = line.stations[s];
-      if (!station.spec.id().equals(visit.stationId())) {
-        continue;
-      }
-      int place = station.firstPlace + Math.min(visit.place(), station.spec.alike()) - 1;
-      int wanted = station.stateFor(load);
-      int was = state[map.placeState + place];
-      int cost = station.setupCost[was][wanted];
-      tally[Tally.COLOUR_COST] += cost;
-      if (cost > 0 || station.setupMin[was][wanted] > 0) {
-        tally[Tally.COLOUR_CHANGES]++;
-      }
-      if (visit.endMin() >= state[map.placeFree + place]) {
-        state[map.placeState + place] = wanted;
-      }
-      state[map.placeFree + place] = Math.max(state[map.placeFree + place], visit.endMin());
-      state[map.lastStart + s] = Math.max(state[map.lastStart + s], visit.startMin());
     }
   }
 }

@@ -1,0 +1,196 @@
+package spangle.intake.read;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import spangle.intake.problem.ProblemCode;
+import spangle.intake.source.Datum;
+import spangle.intake.source.Near;
+import spangle.intake.week.Told;
+import spangle.measure.MeasureException;
+import spangle.measure.Numbers;
+import spangle.measure.Quantities;
+import spangle.measure.QuantityKind;
+
+/**
+ * Reads one written value as a name, a quantity, a number, a word or a yes. A value that is not one
+ * is noted as a problem, with what was wanted, and comes back empty.
+ */
+final class ScalarReader {
+  private static final Set<String> YES = Set.of("yes", "y", "true", "x", "1", "ja");
+  private static final Set<String> NO = Set.of("no", "n", "false", "-", "0", "nein", "none");
+
+  private final Notes notes;
+
+  ScalarReader(Notes notes) {
+    this.notes = notes;
+  }
+
+  Optional<String> name(String key, Datum.Scalar scalar) {
+    if (isName(scalar.text())) {
+      return Optional.of(scalar.text());
+    }
+    notes.add(
+        ProblemCode.BAD_NAME,
+        scalar.place(),
+        key,
+        scalar.text(),
+        "letters, digits and - _ . / up to 60, no '..'",
+        "'" + key + "' is used as a name in sheets and files and has characters that cannot be",
+        "use letters, digits, hyphen, point");
+    return Optional.empty();
+  }
+
+  static boolean isName(String text) {
+    if (text.isEmpty() || text.length() > 60 || text.contains("..")) {
+      return false;
+    }
+    boolean edges = Character.isLetterOrDigit(text.codePointAt(0));
+    return edges
+        && text.codePoints()
+            .allMatch(c -> Character.isLetterOrDigit(c) || "-_./#+ ".indexOf(c) >= 0);
+  }
+
+  static String unitName(QuantityKind kind) {
+    return kind.houseUnit().toLowerCase(Locale.ROOT);
+  }
+
+  OptionalDouble quantity(
+      String key, Datum.Scalar scalar, QuantityKind kind, String columnUnit, Range range) {
+    double value;
+    try {
+      value =
+          columnUnit.isEmpty()
+              ? Quantities.read(kind, scalar.text())
+              : Quantities.read(kind, scalar.text(), columnUnit);
+    } catch (MeasureException complaint) {
+      boolean bareNumber = columnUnit.isEmpty() && isNumber(scalar.text());
+      notes.add(
+          bareNumber ? ProblemCode.UNIT_MISSING : ProblemCode.NOT_A_NUMBER,
+          scalar.place(),
+          key,
+          scalar.text(),
+          kind.noun() + " such as " + kind.example(),
+          bareNumber ? "the number has no unit" : "this is not " + complaint.expected(),
+          bareNumber
+              ? "write the unit, or name the field " + key + "_" + unitName(kind)
+              : complaint.remedy());
+      return OptionalDouble.empty();
+    }
+    if (!range.holds(value)) {
+      outOfRange(key, scalar, range.words(kind.houseUnit()));
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(value);
+  }
+
+  private static boolean isNumber(String text) {
+    try {
+      return Double.isFinite(Numbers.parse(text));
+    } catch (MeasureException no) {
+      return false;
+    }
+  }
+
+  OptionalDouble number(String key, Datum.Scalar scalar, Range range) {
+    double value;
+    try {
+      value = Numbers.parse(scalar.text());
+    } catch (MeasureException complaint) {
+      notes.add(
+          ProblemCode.NOT_A_NUMBER,
+          scalar.place(),
+          key,
+          scalar.text(),
+          range.words(""),
+          "this is not " + complaint.expected(),
+          complaint.remedy());
+      return OptionalDouble.empty();
+    }
+    if (!range.holds(value)) {
+      outOfRange(key, scalar, range.words(""));
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(value);
+  }
+
+  private void outOfRange(String key, Datum.Scalar scalar, String limit) {
+    notes.add(
+        ProblemCode.OUT_OF_RANGE,
+        scalar.place(),
+        key,
+        scalar.text(),
+        limit,
+        "the value is outside what makes sense",
+        "check the value and its unit");
+  }
+
+  OptionalInt whole(String key, Datum.Scalar scalar, int min, int max) {
+    String digits = scalar.text().replaceFirst("[.,]0+$", "");
+    if (!digits.matches("[+-]?[0-9]{1,9}")) {
+      notes.add(
+          ProblemCode.NOT_A_NUMBER,
+          scalar.place(),
+          key,
+          scalar.text(),
+          min + " to " + max,
+          "a whole number is wanted",
+          "write digits only");
+      return OptionalInt.empty();
+    }
+    int value = Integer.parseInt(digits);
+    if (value < min || value > max) {
+      outOfRange(key, scalar, min + " to " + max);
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(value);
+  }
+
+  <E> Optional<E> word(String key, Datum.Scalar scalar, Map<String, E> words) {
+    String typed =
+        scalar.text().toLowerCase(Locale.ROOT).strip().replace(' ', '-').replace('_', '-');
+    E found = words.get(typed);
+    if (found == null) {
+      notes.add(
+          ProblemCode.UNKNOWN_WORD,
+          scalar.place(),
+          key,
+          scalar.text(),
+          String.join(", ", words.keySet()),
+          "'" + scalar.text() + "' is not known here" + Near.hint(typed, words.keySet()),
+          "use one of: " + String.join(", ", words.keySet()));
+    }
+    return Optional.ofNullable(found);
+  }
+
+  Told told(String key, Datum.Scalar scalar) {
+    Optional<Told> told = toldOf(scalar.text());
+    if (told.isEmpty()) {
+      notes.add(
+          ProblemCode.NOT_YES_OR_NO,
+          scalar.place(),
+          key,
+          scalar.text(),
+          "yes or no",
+          "yes or no is wanted",
+          "write yes, no, or leave it empty when nobody knows");
+    }
+    return told.orElse(Told.NOTHING);
+  }
+
+  static Optional<Told> toldOf(String text) {
+    String word = text.toLowerCase(Locale.ROOT).strip();
+    if (YES.contains(word)) {
+      return Optional.of(Told.YES);
+    }
+    if (NO.contains(word)) {
+      return Optional.of(Told.NO);
+    }
+    return word.equals("unknown") || word.equals("?")
+        ? Optional.of(Told.NOTHING)
+        : Optional.empty();
+  }
+}
