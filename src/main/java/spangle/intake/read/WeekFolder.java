@@ -27,9 +27,22 @@ import spangle.intake.source.Limits;
 final class WeekFolder {
   private final Path root;
   private final SortedMap<String, String> digests = new TreeMap<>();
+  private final SortedMap<String, Path> guests = new TreeMap<>();
 
   private WeekFolder(Path root) {
     this.root = root;
+  }
+
+  /**
+   * Lets one file from elsewhere, which the person named, be read as if it lay in the folder.
+   *
+   * @return its name here: that of the file, with its folder where such a file is here already
+   */
+  String guest(String below, Path file) {
+    String name = below + file.getFileName();
+    String free = exists(name) ? below + file.toString().replace('\\', '/') : name;
+    guests.put(free, file);
+    return free;
   }
 
   /** Opens a folder; notes why when it cannot be. */
@@ -60,6 +73,11 @@ final class WeekFolder {
 
   boolean exists(String file) {
     return Files.exists(root.resolve(file), LinkOption.NOFOLLOW_LINKS);
+  }
+
+  /** Whether it is there or a guest. */
+  boolean has(String file) {
+    return guests.containsKey(file) || exists(file);
   }
 
   /** Whether a name leads to a plain file inside the folder. */
@@ -98,6 +116,7 @@ final class WeekFolder {
           "the folder cannot be listed",
           "check who may read it");
     }
+    guests.keySet().stream().filter(name -> name.startsWith(below + "/")).forEach(names::add);
     names.sort(null);
     if (names.size() > Limits.FILES) {
       problems.add(
@@ -137,8 +156,9 @@ final class WeekFolder {
   Optional<byte[]> bytes(String file, long mostBytes, Problems problems) {
     Place place = Place.file(file);
     try {
-      Path path = root.resolve(file).normalize();
-      if (!path.startsWith(root) || !path.toRealPath().startsWith(root)) {
+      Path guest = guests.get(file);
+      Path path = guest != null ? guest : root.resolve(file).normalize();
+      if (guest == null && (!path.startsWith(root) || !path.toRealPath().startsWith(root))) {
         problems.add(
             ProblemCode.PATH_OUTSIDE,
             place,
@@ -166,7 +186,9 @@ final class WeekFolder {
         return Optional.empty();
       }
       byte[] bytes = Files.readAllBytes(path);
-      digests.put(file, sha256(bytes));
+      if (guest == null) {
+        digests.put(file, sha256(bytes));
+      }
       return Optional.of(bytes);
     } catch (IOException | java.nio.file.InvalidPathException broken) {
       unreadable(place, "it cannot be opened", problems);
@@ -189,7 +211,7 @@ final class WeekFolder {
     return digests;
   }
 
-  private static String sha256(byte[] bytes) {
+  static String sha256(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException impossible) {

@@ -14,12 +14,14 @@ import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
 import spangle.intake.problem.Severity;
 import spangle.intake.source.Datum;
+import spangle.intake.source.Limits;
 import spangle.intake.source.UnreadableException;
 import spangle.intake.source.YamlSource;
 import spangle.intake.week.Catalogue;
 import spangle.intake.week.GateRecord;
 import spangle.intake.week.Job;
 import spangle.intake.week.KitOrder;
+import spangle.intake.week.OverlayNote;
 import spangle.intake.week.Shop;
 import spangle.intake.week.WeekInput;
 
@@ -53,17 +55,26 @@ public final class WeekReader {
   private final WeekFolder folder;
   private final Problems problems;
 
-  private WeekReader(WeekFolder folder, Problems problems) {
+  private final Besides besides;
+  private Optional<OverlayNote> overlayNote = Optional.empty();
+
+  private WeekReader(WeekFolder folder, Besides besides, Problems problems) {
     this.folder = folder;
+    this.besides = besides;
     this.problems = problems;
   }
 
   /** Reads a folder; never throws for what is in it. */
   public static Reading read(Path week) {
+    return read(week, Besides.NOTHING);
+  }
+
+  /** Reads a folder with what lies beside it; never throws for what is in them. */
+  public static Reading read(Path week, Besides besides) {
     Problems problems = new Problems();
     Optional<WeekFolder> folder = WeekFolder.open(week, problems);
     return folder
-        .map(f -> new WeekReader(f, problems).read())
+        .map(f -> new WeekReader(f, besides, problems).read())
         .orElseGet(
             () ->
                 new Reading(
@@ -74,11 +85,13 @@ public final class WeekReader {
   }
 
   private Reading read() {
-    Optional<Datum.Group> shopFile = group("shop.yaml", true);
+    Optional<Overlay> overlay = besides.overlay().flatMap(this::overlay);
+    besides.jobFile().ifPresent(file -> folder.guest("jobs/", file));
+    Optional<Datum.Group> shopFile = group("shop.yaml", overlay, "shop", true);
     Profiles profiles = new Profiles(folder, problems);
     Optional<Shop> shop =
         shopFile.flatMap(g -> ShopReader.read(g, profiles, new Notes(problems, true)));
-    Optional<Datum.Group> coatingsFile = group("coatings.yaml", true);
+    Optional<Datum.Group> coatingsFile = group("coatings.yaml", overlay, "coatings", true);
     if (shop.isEmpty() || coatingsFile.isEmpty()) {
       return reading(Optional.empty(), new WeekInput.Rows(0, 0, 0));
     }
@@ -99,7 +112,7 @@ public final class WeekReader {
         new JobsReader(folder, columns, answers, problems)
             .read(shop.get(), catalogue, refusedFinishes);
     List<Job> jobs = merge.jobs();
-    List<KitOrder> kits = kits(shop.get(), jobs);
+    List<KitOrder> kits = kits(shop.get(), jobs, overlay);
     List<GateRecord> gates =
         group("gates.yaml", false)
             .map(g -> GateReader.read(g, jobs, new Notes(problems, false)))
@@ -119,7 +132,8 @@ public final class WeekReader {
                     gates,
                     sorted(),
                     merge.rows(),
-                    folder.digests()));
+                    folder.digests(),
+                    overlayNote));
     return reading(input, merge.rows());
   }
 
@@ -137,9 +151,9 @@ public final class WeekReader {
                         && g.partId().equals(problem.part()));
   }
 
-  private List<KitOrder> kits(Shop shop, List<Job> jobs) {
+  private List<KitOrder> kits(Shop shop, List<Job> jobs, Optional<Overlay> overlay) {
     Times times = new Times(shop.weekStart(), Times.Order.YMD);
-    return group("kits.yaml", false)
+    return group("kits.yaml", overlay, "kits", false)
         .map(g -> KitReader.read(g, times, jobs, new Notes(problems, false)))
         .orElseGet(List::of);
   }
@@ -153,8 +167,31 @@ public final class WeekReader {
     return new ArrayList<>(new LinkedHashSet<>(problems.sorted()));
   }
 
+  /** Reads the overlay; one that cannot be read stops everything, or it would be left out unsaid. */
+  private Optional<Overlay> overlay(Path path) {
+    String file = folder.guest("", path);
+    Optional<byte[]> bytes = folder.bytes(file, Limits.TEXT_BYTES, problems);
+    Optional<Datum.Group> group = bytes.isEmpty() ? Optional.empty() : group(file, true);
+    if (group.isEmpty()) {
+      stop(Place.file(file), "the overlay cannot be read", "check the file and who may read it");
+      return Optional.empty();
+    }
+    Overlay overlay = Overlay.read(group.get(), new Notes(problems, true));
+    overlayNote =
+        Optional.of(
+            new OverlayNote(
+                overlay.title(), bytes.get().length, WeekFolder.sha256(bytes.get())));
+    return Optional.of(overlay);
+  }
+
+  private Optional<Datum.Group> group(
+      String file, Optional<Overlay> overlay, String name, boolean needed) {
+    Optional<Datum.Group> group = group(file, needed);
+    return group.map(g -> overlay.map(o -> o.over(name, g)).orElse(g));
+  }
+
   private Optional<Datum.Group> group(String file, boolean needed) {
-    if (!folder.exists(file)) {
+    if (!folder.has(file)) {
       if (needed) {
         problems.add(
             ProblemCode.FILE_MISSING,

@@ -1,6 +1,7 @@
 package spangle.intake.week;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import spangle.intake.problem.Problem;
@@ -17,6 +18,7 @@ import spangle.intake.problem.Problem;
  * @param problems danger first, then what is due first
  * @param rows how many rows there were and what became of them
  * @param digests SHA-256 of every file read, in hexadecimal, by path below the folder
+ * @param overlay what the week was read with, where it is a what-if
  */
 public record WeekInput(
     String name,
@@ -27,7 +29,8 @@ public record WeekInput(
     List<GateRecord> gates,
     List<Problem> problems,
     Rows rows,
-    SortedMap<String, String> digests) {
+    SortedMap<String, String> digests,
+    Optional<OverlayNote> overlay) {
 
   /** Part rows of all job files: read = accepted + refused. */
   public record Rows(int read, int accepted, int refused) {
