@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -42,12 +44,18 @@ final class CheckCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init")
   private Path week;
 
+  @Option(
+      names = "--with",
+      paramLabel = "OVERLAY",
+      description = "A what-if: the week as it would be with this overlay.")
+  private @Nullable Path overlay;
+
   @Option(names = "--json", description = "One JSON object on standard output.")
   private boolean json;
 
   @Override
   public Integer call() {
-    CheckDesk.Checked checked = CheckDesk.check(week);
+    CheckDesk.Checked checked = CheckDesk.check(week, Optional.ofNullable(overlay));
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       asJson(checked).print(out);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -26,7 +27,12 @@ import spangle.solve.SolveOptions;
     name = "plan",
     mixinStandardHelpOptions = true,
     description = "Plans a week folder: rack loads, oven batches, dips, and what to buy.",
-    footer = {"", "Example:", "  spangle plan samples/harbour-week --seconds 10"})
+    footer = {
+      "",
+      "Examples:",
+      "  spangle plan samples/harbour-week --seconds 10",
+      "  spangle plan samples/harbour-week --with samples/what-if/saturday-shift.yaml"
+    })
 final class PlanCommand implements Callable<Integer> {
   @Spec
   @SuppressWarnings("NullAway.Init")
@@ -39,8 +45,14 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Where the sheets go; WEEK/plan without it.")
+      description = "Where the sheets go; WEEK/plan without it, beside the overlay for a what-if.")
   private @Nullable Path out;
+
+  @Option(
+      names = "--with",
+      paramLabel = "OVERLAY",
+      description = "A what-if: a small file of what is different. The week folder is not touched.")
+  private @Nullable Path overlay;
 
   @Option(
       names = "--seconds",
@@ -116,10 +128,14 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) {
-    Path target = out == null ? week.resolve("plan") : out;
+    Path target = target();
     refuseIfNotWritable(() -> PlanDesk.requireOwnFolder(week, target));
     PlanDesk.Outcome outcome =
-        desk.plan(week, new SolveOptions(seconds, steps, seed, threads), progress::show);
+        desk.plan(
+            week,
+            Optional.ofNullable(overlay),
+            new SolveOptions(seconds, steps, seed, threads),
+            progress::show);
     progress.end();
     if (outcome.made().isEmpty()) {
       complain(outcome.problems(), err);
@@ -127,7 +143,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     PlanDesk.Made made = outcome.made().get();
     List<String> files = new ArrayList<>();
-    refuseIfNotWritable(() -> files.addAll(PlanDesk.write(week, target, made)));
+    refuseIfNotWritable(() -> files.addAll(PlanDesk.write(week, Optional.ofNullable(overlay), target, made)));
     PrintWriter stdout = spec.commandLine().getOut();
     if (json) {
       PlanWords.json(made, target, files).print(stdout);
@@ -136,6 +152,13 @@ final class PlanCommand implements Callable<Integer> {
       stdout.flush();
     }
     return made.waits() ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private Path target() {
+    if (out != null) {
+      return out;
+    }
+    return overlay == null ? week.resolve("plan") : PlanDesk.besideOverlay(overlay);
   }
 
   private interface Writing {

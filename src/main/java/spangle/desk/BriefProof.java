@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
+import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
@@ -32,12 +33,12 @@ final class BriefProof {
 
   private BriefProof() {}
 
-  static List<Finding> of(Brief told, Path week) {
+  static List<Finding> of(Brief told, Path week, Optional<Path> overlay) {
     if (!told.frozen().isEmpty() || !told.announced().isEmpty()) {
       return List.of();
     }
     Optional<Brief> given =
-        WeekReader.read(week).input().map(BriefMaker::prepare).map(PreparedWeek::brief);
+        WeekReader.read(week, Besides.overlay(overlay)).input().map(BriefMaker::prepare).map(PreparedWeek::brief);
     if (given.isEmpty()) {
       return List.of(new Finding(RULE, week.toString(), "gives no brief any more"));
     }

@@ -10,6 +10,7 @@ import spangle.intake.problem.Place;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
+import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.Shop;
@@ -42,7 +43,12 @@ public final class CheckDesk {
 
   /** Reads a week folder and asks every gate. */
   public static Checked check(Path week) {
-    WeekReader.Reading reading = WeekReader.read(week);
+    return check(week, Optional.empty());
+  }
+
+  /** Reads a week folder as it would be with an overlay and asks every gate. */
+  public static Checked check(Path week, Optional<Path> overlay) {
+    WeekReader.Reading reading = WeekReader.read(week, Besides.overlay(overlay));
     List<Problem> problems = new ArrayList<>(reading.problems());
     reading.input().map(BriefMaker::prepare).ifPresent(w -> problems.addAll(gates(w)));
     problems.sort(Problem.BY_DANGER_THEN_DUE);

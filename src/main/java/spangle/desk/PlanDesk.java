@@ -13,12 +13,14 @@ import spangle.estimate.Purchase;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.problem.Problem;
+import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
 import spangle.plan.Finding;
 import spangle.plan.Held;
 import spangle.plan.Plan;
 import spangle.plan.json.Gate;
 import spangle.plan.json.InputDigest;
+import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanJson;
 import spangle.report.ReportFiles;
@@ -84,7 +86,13 @@ public final class PlanDesk {
 
   /** Reads and plans; writes nothing. */
   public Outcome plan(Path folder, SolveOptions options, ProgressListener progress) {
-    WeekReader.Reading reading = WeekReader.read(folder);
+    return plan(folder, Optional.empty(), options, progress);
+  }
+
+  /** Reads a week as it would be with an overlay, and plans it; writes nothing. */
+  public Outcome plan(
+      Path folder, Optional<Path> overlay, SolveOptions options, ProgressListener progress) {
+    WeekReader.Reading reading = WeekReader.read(folder, Besides.overlay(overlay));
     if (reading.input().isEmpty()) {
       return new Outcome(reading.problems(), Optional.empty());
     }
@@ -106,9 +114,20 @@ public final class PlanDesk {
    * @throws IOException when the disk refuses; what was there before is still there
    */
   public static List<String> write(Path folder, Path out, Made made) throws IOException {
+    return write(folder, Optional.empty(), out, made);
+  }
+
+  /**
+   * Writes plan and sheets of a what-if.
+   *
+   * @param overlay the overlay it was planned with
+   * @throws IOException when the disk refuses; what was there before is still there
+   */
+  public static List<String> write(Path folder, Optional<Path> overlay, Path out, Made made)
+      throws IOException {
     requireOwnFolder(folder, out);
     Map<String, byte[]> files = new TreeMap<>(ReportFiles.render(made.report()));
-    files.put("plan.json", PlanJson.write(planFile(folder, out, made)));
+    files.put("plan.json", PlanJson.write(planFile(folder, overlay, out, made)));
     WholeFolder.replace(out, files);
     return new ArrayList<>(files.keySet());
   }
@@ -125,29 +144,48 @@ public final class PlanDesk {
     }
   }
 
-  private static PlanFile planFile(Path folder, Path out, Made made) throws IOException {
+  private static PlanFile planFile(Path folder, Optional<Path> overlay, Path out, Made made)
+      throws IOException {
     List<InputDigest> inputs = new ArrayList<>();
     for (Map.Entry<String, String> file : made.week().input().digests().entrySet()) {
       inputs.add(
           new InputDigest(
               file.getKey(), Files.size(folder.resolve(file.getKey())), file.getValue()));
     }
-    String seen =
-        out.toAbsolutePath()
-            .normalize()
-            .relativize(folder.toAbsolutePath().normalize())
-            .toString()
-            .replace('\\', '/');
+    String seen = seenFrom(out, folder);
     return new PlanFile(
         PlanFile.FORMAT,
         "A",
         seen.isEmpty() ? "." : seen,
         inputs,
+        overlay.flatMap(path -> digest(out, path, made)),
         made.week().held().stream().map(PlanDesk::gate).toList(),
         made.week().brief(),
         made.plan(),
         made.findings(),
         Optional.empty());
+  }
+
+  /** Where the sheets of a what-if go unless somebody says otherwise: beside its overlay. */
+  public static Path besideOverlay(Path overlay) {
+    String name = String.valueOf(overlay.getFileName());
+    int dot = name.lastIndexOf('.');
+    return overlay.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".plan");
+  }
+
+  private static String seenFrom(Path out, Path file) {
+    return out.toAbsolutePath()
+        .normalize()
+        .relativize(file.toAbsolutePath().normalize())
+        .toString()
+        .replace('\\', '/');
+  }
+
+  private static Optional<OverlayDigest> digest(Path out, Path overlay, Made made) {
+    return made.week()
+        .input()
+        .overlay()
+        .map(o -> new OverlayDigest(o.title(), seenFrom(out, overlay), o.bytes(), o.sha256()));
   }
 
   private static Gate gate(Held held) {

@@ -8,9 +8,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import spangle.audit.Audit;
 import spangle.plan.Finding;
 import spangle.plan.json.InputDigest;
+import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanFileException;
 import spangle.plan.json.PlanJson;
@@ -59,19 +61,36 @@ public final class PlanShelf {
   public static Audited audit(Path plan, Path week) throws IOException, PlanFileException {
     PlanFile file = read(plan);
     List<Finding> findings = new ArrayList<>(Audit.of(file.brief(), file.plan()));
-    List<String> changed = changed(file, week);
+    Optional<Path> overlay = file.overlay().map(o -> beside(plan, o.file()));
+    List<String> changed = new ArrayList<>(changed(file, week));
+    if (overlay.isPresent() && file.overlay().isPresent()) {
+      overlayChanged(overlay.get(), file.overlay().get()).ifPresent(changed::add);
+    }
     if (changed.isEmpty()) {
-      findings.addAll(BriefProof.of(file.brief(), week));
+      findings.addAll(BriefProof.of(file.brief(), week, overlay));
     }
     return new Audited(file, findings, changed);
   }
 
   /** The week folder a plan names, seen from where the plan lies. */
   public static Path weekOf(Path plan, PlanFile file) {
+    return beside(plan, file.weekFolder());
+  }
+
+  private static Path beside(Path plan, String name) {
     Path folder = Files.isDirectory(plan) ? plan : plan.toAbsolutePath().getParent();
-    return folder == null
-        ? Path.of(file.weekFolder())
-        : folder.resolve(file.weekFolder()).normalize();
+    return folder == null ? Path.of(name) : folder.resolve(name).normalize();
+  }
+
+  private static Optional<String> overlayChanged(Path path, OverlayDigest told)
+      throws IOException {
+    if (!Files.isRegularFile(path)) {
+      return Optional.of("the overlay " + told.file() + " is not there any more");
+    }
+    boolean same = Files.size(path) == told.bytes() && sha256(path).equals(told.sha256());
+    return same
+        ? Optional.empty()
+        : Optional.of("the overlay " + told.file() + " has changed since the plan was made");
   }
 
   private static List<String> changed(PlanFile file, Path week) throws IOException {

@@ -80,7 +80,7 @@ final class ReportDesk {
 
   WeekReport report(List<Purchase> purchases, List<Finding> findings, Yardstick yardstick) {
     return new WeekReport(
-        Heading.plain(week.input().shop().name()),
+        Heading.plain(week.brief().name()),
         week.brief(),
         plan,
         new Waiting(held(), questions(), reasons(), findings),

@@ -124,6 +124,7 @@ class PlanShelfTest {
         file.version(),
         file.weekFolder(),
         file.inputs(),
+        file.overlay(),
         file.gates(),
         brief,
         plan,

@@ -50,7 +50,7 @@ public final class BriefMaker {
         input.shop().lines().stream().flatMap((ShopLine l) -> lines.carriers(l).stream()).toList();
     Brief brief =
         new Brief(
-            input.shop().name(),
+            name(),
             input.shop().weekStart(),
             input.shop().horizonMin(),
             lineSpecs,
@@ -62,6 +62,11 @@ public final class BriefMaker {
             List.of(),
             List.of());
     return new PreparedWeek(input, brief, parts, held);
+  }
+
+  /** A what-if says so wherever its name stands. */
+  private String name() {
+    return input.shop().name() + input.overlay().map(o -> " - what if: " + o.title()).orElse("");
   }
 
   private void part(Job job, PartLine line) {

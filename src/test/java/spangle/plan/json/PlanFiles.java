@@ -57,6 +57,7 @@ public final class PlanFiles {
         "A",
         "..",
         List.of(new InputDigest("jobs/monday.csv", 1234, "0a".repeat(32))),
+        Optional.of(new OverlayDigest("Saturday shift", "../saturday.yaml", 99, "1b".repeat(32))),
         List.of(
             new Gate("J7", "frame", "closed-hollow", false, 12, "no vent holes told", "design")),
         brief,

@@ -115,6 +115,7 @@ class PlanJsonProperties {
         file.version(),
         file.weekFolder(),
         file.inputs(),
+        file.overlay(),
         file.gates(),
         file.brief(),
         plan,
