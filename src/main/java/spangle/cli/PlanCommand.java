@@ -143,7 +143,8 @@ final class PlanCommand implements Callable<Integer> {
     }
     PlanDesk.Made made = outcome.made().get();
     List<String> files = new ArrayList<>();
-    refuseIfNotWritable(() -> files.addAll(PlanDesk.write(week, Optional.ofNullable(overlay), target, made)));
+    refuseIfNotWritable(
+        () -> files.addAll(PlanDesk.write(week, Optional.ofNullable(overlay), target, made)));
     PrintWriter stdout = spec.commandLine().getOut();
     if (json) {
       PlanWords.json(made, target, files).print(stdout);

@@ -38,7 +38,10 @@ final class BriefProof {
       return List.of();
     }
     Optional<Brief> given =
-        WeekReader.read(week, Besides.overlay(overlay)).input().map(BriefMaker::prepare).map(PreparedWeek::brief);
+        WeekReader.read(week, Besides.overlay(overlay))
+            .input()
+            .map(BriefMaker::prepare)
+            .map(PreparedWeek::brief);
     if (given.isEmpty()) {
       return List.of(new Finding(RULE, week.toString(), "gives no brief any more"));
     }

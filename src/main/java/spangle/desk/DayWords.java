@@ -24,4 +24,22 @@ final class DayWords {
         inDay / 60,
         inDay % 60);
   }
+
+  /** A length of time such as "45 min", "3 h" or "2 h 10 min"; days count 24 hours. */
+  static String length(int minutes) {
+    int days = minutes / DAY_MIN;
+    int hours = minutes % DAY_MIN / 60;
+    int rest = minutes % 60;
+    StringBuilder words = new StringBuilder();
+    if (days > 0) {
+      words.append(days).append(days == 1 ? " day" : " days");
+    }
+    if (hours > 0) {
+      words.append(words.isEmpty() ? "" : " ").append(hours).append(" h");
+    }
+    if (rest > 0 && days == 0) {
+      words.append(words.isEmpty() ? "" : " ").append(rest).append(" min");
+    }
+    return words.isEmpty() ? "0 min" : words.toString();
+  }
 }

@@ -3,7 +3,9 @@ package spangle.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import spangle.plan.Brief;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
@@ -12,6 +14,7 @@ import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.json.PlanFile;
 import spangle.report.Change;
+import spangle.report.week.KitStatus;
 
 /** What moved between two plans of the same shop, lot by lot, in words. */
 public final class PlanCompare {
@@ -20,13 +23,28 @@ public final class PlanCompare {
   /**
    * The difference.
    *
+   * @param made what the two plans were made from that is not the same, in words
+   * @param balance what both come to
+   * @param parts what it means for the jobs, worst first
+   * @param kits what it means for assembly, in words
    * @param changes one per lot that is elsewhere, new or dropped
    * @param loadsMoved loads of the new plan with a lot that moved
    * @param minutesMoved minutes all moved lots are shifted by, taken together
    */
-  public record Difference(List<Change> changes, int loadsMoved, long minutesMoved) {
-    /** Copies the list. */
+  public record Difference(
+      List<String> made,
+      List<Balance> balance,
+      List<PartChange> parts,
+      List<String> kits,
+      List<Change> changes,
+      int loadsMoved,
+      long minutesMoved) {
+    /** Copies the lists. */
     public Difference {
+      made = List.copyOf(made);
+      balance = List.copyOf(balance);
+      parts = List.copyOf(parts);
+      kits = List.copyOf(kits);
       changes = List.copyOf(changes);
     }
   }
@@ -69,7 +87,78 @@ public final class PlanCompare {
         changes.add(new Change("moved", lot.id(), was.words(), is.words(), tell(lot)));
       }
     }
-    return new Difference(changes, moved.size(), minutes);
+    Map<String, PartFate> fatesBefore = PartFate.of(before);
+    Map<String, PartFate> fatesAfter = PartFate.of(after);
+    return new Difference(
+        made(before, after),
+        Balance.of(before, after, fatesBefore, fatesAfter),
+        PartChange.of(fatesBefore, fatesAfter),
+        kits(before, after),
+        changes,
+        moved.size(),
+        minutes);
+  }
+
+  private static List<String> made(PlanFile before, PlanFile after) {
+    List<String> words = new ArrayList<>();
+    before.overlay().ifPresent(o -> words.add("the first plan is a what-if: " + o.title()));
+    after.overlay().ifPresent(o -> words.add("the second plan is a what-if: " + o.title()));
+    Map<String, String> old = digests(before);
+    Map<String, String> now = digests(after);
+    TreeSet<String> files = new TreeSet<>(old.keySet());
+    files.addAll(now.keySet());
+    for (String file : files) {
+      if (!Objects.equals(old.get(file), now.get(file))) {
+        String how =
+            !old.containsKey(file)
+                ? " was not there for the first plan"
+                : !now.containsKey(file)
+                    ? " was not there for the second plan"
+                    : " was changed between the two";
+        words.add(file + how);
+      }
+    }
+    if (!before.brief().monday().equals(after.brief().monday())) {
+      words.add(
+          "they are plans of two weeks: "
+              + before.brief().monday()
+              + " and "
+              + after.brief().monday());
+    }
+    return words;
+  }
+
+  private static Map<String, String> digests(PlanFile file) {
+    Map<String, String> digests = new TreeMap<>();
+    file.inputs().forEach(input -> digests.put(input.file(), input.sha256()));
+    return digests;
+  }
+
+  private static List<String> kits(PlanFile before, PlanFile after) {
+    Map<String, KitStatus> old = new TreeMap<>();
+    Balance.kits(before).forEach(k -> old.put(k.kit().id(), k));
+    List<String> words = new ArrayList<>();
+    for (KitStatus now : Balance.kits(after)) {
+      KitStatus was = old.get(now.kit().id());
+      String said = kitWords(now);
+      if (was != null && !kitWords(was).equals(said)) {
+        words.add(now.kit().name() + ": " + said + "; before: " + kitWords(was));
+      } else if (was == null) {
+        words.add(now.kit().name() + ": " + said + "; new");
+      }
+    }
+    return words;
+  }
+
+  private static String kitWords(KitStatus kit) {
+    String sets = kit.setsPlanned() + " of " + kit.kit().sets() + " sets";
+    return kit.completeMin().isPresent()
+        ? "all "
+            + kit.kit().sets()
+            + " sets "
+            + DayWords.of(kit.completeMin().getAsInt())
+            + (kit.completeMin().getAsInt() > kit.kit().dueMin() ? " (late)" : "")
+        : sets;
   }
 
   private static String missing(PlanFile file, Lot lot) {

@@ -82,8 +82,7 @@ public final class PlanShelf {
     return folder == null ? Path.of(name) : folder.resolve(name).normalize();
   }
 
-  private static Optional<String> overlayChanged(Path path, OverlayDigest told)
-      throws IOException {
+  private static Optional<String> overlayChanged(Path path, OverlayDigest told) throws IOException {
     if (!Files.isRegularFile(path)) {
       return Optional.of("the overlay " + told.file() + " is not there any more");
     }

@@ -163,8 +163,7 @@ final class Overlay {
           all.addAll(series.items());
           found |= kept.size() < series.items().size();
           entry.setValue(
-              new Datum.Entry(
-                  entry.getValue().keyPlace(), new Datum.Series(series.place(), kept)));
+              new Datum.Entry(entry.getValue().keyPlace(), new Datum.Series(series.place(), kept)));
         }
       }
       if (!found) {

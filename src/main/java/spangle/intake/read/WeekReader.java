@@ -167,7 +167,9 @@ public final class WeekReader {
     return new ArrayList<>(new LinkedHashSet<>(problems.sorted()));
   }
 
-  /** Reads the overlay; one that cannot be read stops everything, or it would be left out unsaid. */
+  /**
+   * Reads the overlay; one that cannot be read stops everything, or it would be left out unsaid.
+   */
   private Optional<Overlay> overlay(Path path) {
     String file = folder.guest("", path);
     Optional<byte[]> bytes = folder.bytes(file, Limits.TEXT_BYTES, problems);
@@ -179,8 +181,7 @@ public final class WeekReader {
     Overlay overlay = Overlay.read(group.get(), new Notes(problems, true));
     overlayNote =
         Optional.of(
-            new OverlayNote(
-                overlay.title(), bytes.get().length, WeekFolder.sha256(bytes.get())));
+            new OverlayNote(overlay.title(), bytes.get().length, WeekFolder.sha256(bytes.get())));
     return Optional.of(overlay);
   }
 

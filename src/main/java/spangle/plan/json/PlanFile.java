@@ -14,8 +14,8 @@ import spangle.plan.Plan;
  * @param version letter of the plan, "A" for the first; a reprint after a change gets the next
  * @param weekFolder the week folder, seen from the folder the plan lies in
  * @param inputs every file it was made from
- * @param overlay what was different from the week folder, for a what-if; empty for a plan of the week
- *     as it is
+ * @param overlay what was different from the week folder, for a what-if; empty for a plan of the
+ *     week as it is
  * @param gates every gate that was looked at and its state; the parts behind a shut gate are not in
  *     the brief
  * @param brief what the solver was told
