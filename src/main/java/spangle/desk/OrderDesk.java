@@ -47,7 +47,8 @@ public final class OrderDesk {
     if (plan.isPresent()) {
       PlanFile file = PlanShelf.read(plan.get());
       PreparedWeek asPlanned =
-          new PreparedWeek(prepared.input(), file.brief(), prepared.parts(), prepared.held());
+          new PreparedWeek(
+              prepared.input(), file.brief(), prepared.parts(), prepared.held(), prepared.gates());
       return new Order(new StoreDesk(asPlanned, file.plan()).purchases(), List.of());
     }
     Plan quick =

@@ -40,6 +40,11 @@ public final class KettleFit {
     return no(request, way, others, Optional.of(Bottleneck.of(request, way)));
   }
 
+  /** Whether one immersion covers a part at every station of a way; the crane is not asked. */
+  public static boolean goesInWhole(Body body, KettleWay way, FitRules rules) {
+    return WholeFit.best(body, way.tightest(), rules).isPresent();
+  }
+
   /** The answer for a room: oven, booth, door, carrier. The part goes in whole or not at all. */
   public static FitAnswer room(FitRequest request, UsableSpace room) {
     return answer(request.withRules(FitRules.ROOM), KettleWay.bare(room), List.of());

@@ -7,7 +7,7 @@ public enum Gate {
   /** What nobody has said of welded work. */
   UNKNOWN("welded work", "design", 0),
   /** Closed hollows, their holes, and the two who looked through them. */
-  HOLLOW("hollows", "kettle lead", 0),
+  HOLLOW("hollows", "design", 0),
   /** Plates sealed on one another. */
   OVERLAP("overlaps", "design", 0),
   /** Places that hold air or zinc in the hung attitude. */

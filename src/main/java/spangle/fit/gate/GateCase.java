@@ -136,8 +136,6 @@ public record GateCase(
 
   /** The first complete record of a word. */
   Optional<GateOpening> record(String word) {
-    return records.getOrDefault(word, List.of()).stream()
-        .filter(GateOpening::complete)
-        .findFirst();
+    return records.getOrDefault(word, List.of()).stream().filter(GateOpening::complete).findFirst();
   }
 }

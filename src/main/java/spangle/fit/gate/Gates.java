@@ -26,7 +26,9 @@ public final class Gates {
   /** The states of all gates that concern a part, in the order of {@link Gate}. */
   public static List<GateState> of(GateCase part) {
     Stream<Function<GateCase, GateState>> asked =
-        part.zinc() ? Stream.concat(ZINC.stream(), Stream.of(HeatGate::heat)) : Stream.of(HeatGate::heat);
+        part.zinc()
+            ? Stream.concat(ZINC.stream(), Stream.of(HeatGate::heat))
+            : Stream.of(HeatGate::heat);
     return asked.map(gate -> gate.apply(part)).toList();
   }
 }

@@ -64,7 +64,7 @@ final class HollowGates {
     return GateState.shutUnless(
         looked,
         Gate.HOLLOW,
-        looked.isPresent() ? "hollows" : "vents-not-signed",
+        looked.isPresent() ? Gate.HOLLOW.word() : GateState.NOT_LOOKED,
         looked.isPresent()
             ? "holes on record"
             : "holes are on record, but two different people have not signed that they are open",

@@ -48,7 +48,7 @@ final class SteelGates {
     return GateState.shutUnless(
         part.record("steel"),
         Gate.STRONG_STEEL,
-        "strong-steel",
+        "steel-strong",
         mm(strength)
             + " MPa (limit "
             + mm(STRONG_MPA)
@@ -71,7 +71,7 @@ final class SteelGates {
     return GateState.shutUnless(
         part.record("steel"),
         Gate.TIGHT_BEND,
-        "tight-bend",
+        "steel-strong",
         "inside radius "
             + mm(radius)
             + " mm in "

@@ -25,6 +25,7 @@ public final class BriefMaker {
   private final GateStep gates;
   private final List<PartFacts> parts = new ArrayList<>();
   private final List<Held> held = new ArrayList<>();
+  private final List<PartGates> states = new ArrayList<>();
   private final List<Lot> lots = new ArrayList<>();
 
   private BriefMaker(WeekInput input) {
@@ -61,7 +62,7 @@ public final class BriefMaker {
             Goals.usual(),
             List.of(),
             List.of());
-    return new PreparedWeek(input, brief, parts, held);
+    return new PreparedWeek(input, brief, parts, held, states);
   }
 
   /** A what-if says so wherever its name stands. */
@@ -78,6 +79,7 @@ public final class BriefMaker {
     PartFacts part = measured.get();
     parts.add(part);
     GateStep.Outcome outcome = gates.ask(line, part);
+    states.add(outcome.gates());
     if (!outcome.shut().isEmpty()) {
       held.addAll(outcome.shut());
       return;

@@ -13,8 +13,12 @@ import spangle.fit.FitRules;
 import spangle.fit.KettleFit;
 import spangle.fit.KettleWay;
 import spangle.fit.Verdict;
+import spangle.fit.gate.Gate;
+import spangle.fit.gate.GateState;
+import spangle.fit.gate.Gates;
 import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Problem;
+import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.WeekInput;
@@ -33,24 +37,29 @@ final class GateStep {
     this.draws = new Draws(input);
   }
 
-  /** Shut gates, and how the part goes into zinc where none is shut. */
-  record Outcome(List<Held> shut, LegMaker.KettleWay way) {}
+  /** Shut gates, how all stand, and how the part goes into zinc where none is shut. */
+  record Outcome(List<Held> shut, PartGates gates, LegMaker.KettleWay way) {}
 
   Outcome ask(PartLine line, PartFacts part) {
     List<Held> shut = new ArrayList<>();
     for (Problem problem : input.problems()) {
       boolean here = problem.job().equals(part.jobId()) && problem.part().equals(part.partId());
-      if (here && problem.meanwhile() == Meanwhile.GATE_SHUT) {
+      boolean asked = problem.code() == ProblemCode.STEEL_STRONG;
+      if (here && problem.meanwhile() == Meanwhile.GATE_SHUT && !asked) {
         shut.add(held(part, problem));
       }
     }
-    List<Held> own = new SafetyGates(input).shut(line, part);
-    own.stream()
+    List<GateState> states = Gates.of(new GateCases(input, ways).of(line, part));
+    states.stream()
+        .filter(GateState::isShut)
+        .filter(state -> !saidByHollow(state, states))
+        .map(state -> held(part, state))
         .filter(h -> shut.stream().noneMatch(s -> s.gate().equals(h.gate())))
         .forEach(shut::add);
     boolean alone = false;
+    Optional<FitAnswer> answer = Optional.empty();
     if (line.wanted().route().zinc() && !part.spun()) {
-      Optional<FitAnswer> answer = fit(part);
+      answer = fit(part);
       if (answer.isPresent() && answer.get().verdict() == Verdict.NO) {
         shut.add(doesNotFit(part, answer.get()));
       }
@@ -59,7 +68,14 @@ final class GateStep {
     SteelClass steel = draws.steel(part).steelClass();
     boolean reactive = steel == SteelClass.C || steel == SteelClass.D;
     String key = reactive ? "reactive steel" : "ordinary steel";
-    return new Outcome(shut, new LegMaker.KettleWay(alone, reactive, key));
+    PartGates gates = new PartGates(part.jobId(), part.partId(), states, answer);
+    return new Outcome(shut, gates, new LegMaker.KettleWay(alone, reactive, key));
+  }
+
+  /** Holes that are missing let nothing sink: one question, not two. */
+  private static boolean saidByHollow(GateState state, List<GateState> states) {
+    return state.gate() == Gate.FLOATING
+        && states.stream().anyMatch(s -> s.gate() == Gate.HOLLOW && s.isShut());
   }
 
   /** The best answer any kettle of the shop gives. */
@@ -90,6 +106,20 @@ final class GateStep {
         "another size, another kettle, or paint instead of zinc",
         "design",
         1,
+        part.dueMin());
+  }
+
+  private static Held held(PartFacts part, GateState state) {
+    return new Held(
+        part.jobId(),
+        part.partId(),
+        part.description(),
+        part.pieces(),
+        state.code(),
+        state.words(),
+        state.opens(),
+        state.whoAnswers(),
+        state.gate().danger(),
         part.dueMin());
   }
 

@@ -118,12 +118,26 @@ public enum ProblemCode {
   NO_DEGAS_SETTING(Severity.ASK, Meanwhile.GATE_SHUT),
   /** Another gate keeps the part out. */
   PART_HELD(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Welded work going to zinc of which too little is said. */
+  WELDED_UNKNOWN(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Holes smaller than the largest published rule. */
+  HOLES_TOO_SMALL(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** Trapped air floats the part. */
+  WOULD_FLOAT(Severity.DANGER, Meanwhile.GATE_SHUT),
+  /** A pocket that traps air or zinc. */
+  BLIND_POCKET(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Joints that melt in the bath. */
+  SOLDERED_JOINT(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Thin and thick welded together. */
+  THICKNESS_RATIO(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Thin flat sheet that buckles at bath heat. */
+  THIN_FLAT_SHEET(Severity.ASK, Meanwhile.GATE_SHUT),
   /** Moving parts going to zinc in one piece. */
   MOVING_PARTS(Severity.ASK, Meanwhile.GATE_SHUT),
   /** No steel certificate for zinc. */
   STEEL_UNKNOWN(Severity.ASK, Meanwhile.BRACKETED),
   /** Steel so strong or so tightly bent that zinc needs special advice. */
-  STEEL_STRONG(Severity.ASK, Meanwhile.AS_WRITTEN),
+  STEEL_STRONG(Severity.ASK, Meanwhile.GATE_SHUT),
   /** A finish the coatings file does not have. */
   FINISH_UNKNOWN(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** A finish that does not go with the route. */

@@ -67,12 +67,21 @@ final class GateReader {
           "let " + wanted + " sign, in opened_by");
       return Optional.empty();
     }
+    if (at.isBlank() || note.isBlank()) {
+      bad(
+          f,
+          at.isBlank() ? "at" : "note",
+          "",
+          "a record that does not say who, when and what was seen opens nothing",
+          "add at: the day and time, and note: what was seen");
+      return Optional.empty();
+    }
     return Optional.of(new GateRecord(gate.get(), having.get(0), part.get(), by, at, note));
   }
 
   private static Optional<GateRecord.Gate> gate(Fields f, Datum.Scalar word) {
     String text = word.text().toLowerCase(Locale.ROOT).replace('_', '-').replace(' ', '-');
-    if (text.equals("material") || text.equals("fit")) {
+    if (text.equals("material") || text.equals("fit") || text.equals("soldered")) {
       bad(
           f,
           "gate",

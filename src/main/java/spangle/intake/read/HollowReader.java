@@ -51,7 +51,15 @@ final class HollowReader {
     Told told = hollow(members);
     List<Overlap> overlaps = new ArrayList<>();
     Told overlapsTold = overlaps(overlaps);
-    return new Hollows(welded, told, members, overlapsTold, overlaps, signatures());
+    return new Hollows(
+        welded,
+        told,
+        members,
+        overlapsTold,
+        overlaps,
+        signatures(),
+        fields.told("pockets"),
+        fields.told("soldered"));
   }
 
   private Told hollow(List<Hollow> members) {
@@ -198,9 +206,9 @@ final class HollowReader {
             scalar.place(),
             "hollow",
             scalar.text(),
-            "1x 60x40x1200 mm vents 1x14 drains 1x14",
+            "1x 60x40x1200 mm vents 1x16 drains 1x16",
             why,
-            "write it like: 2x 60x40x1200 mm vents 1x14 drains 1x14; or no, open, unknown");
+            "write it like: 2x 60x40x1200 mm vents 1x16 drains 1x16; or no, open, unknown");
     return Optional.empty();
   }
 

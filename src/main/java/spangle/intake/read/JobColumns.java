@@ -51,6 +51,8 @@ final class JobColumns {
           "hollow",
           "vents_checked",
           "overlaps",
+          "pockets",
+          "soldered",
           "certificate",
           "si_pct",
           "p_pct",
@@ -216,6 +218,8 @@ final class JobColumns {
     add(aliases, "welded", "weld", "geschweißt", "geschweisst");
     add(aliases, "hollow", "hollows", "hollow sections", "hohl");
     add(aliases, "overlaps", "overlap", "doublers");
+    add(aliases, "pockets", "blind pockets", "returns");
+    add(aliases, "soldered", "brazed", "solder", "gelötet", "geloetet");
     add(aliases, "certificate", "cert", "mill certificate", "mill cert", "zeugnis");
     add(aliases, "si_pct", "si", "si %", "silicon");
     add(aliases, "p_pct", "p", "p %", "phosphorus");

@@ -171,10 +171,14 @@ public final class JobTemplate {
         new Column(
             "hollow",
             "for zinc",
-            "no; open; unknown; or 2x 60x40x1200 mm vents 1x14 drains 1x14",
+            "no; open; unknown; or 2x 60x40x1200 mm vents 1x16 drains 1x16",
             List.of()));
     columns.add(
         new Column("overlaps", "for zinc", "no; or 180 cm2 3+8 mm all-round hole 12", List.of()));
+    columns.add(
+        new Column(
+            "pockets", "welded for zinc", "do returns or stiffeners make blind pockets", yesNo));
+    columns.add(new Column("soldered", "welded for zinc", "are joints soldered or brazed", yesNo));
     columns.add(
         new Column(
             "vents_checked", "for zinc", "who looked through the holes; two people", List.of()));

@@ -10,8 +10,8 @@ import java.util.Locale;
  * @param jobId the job
  * @param partId the part
  * @param openedBy who, in the order written
- * @param at when, as written
- * @param note words
+ * @param at when, as written; without it the record opens nothing
+ * @param note what was seen; without it the record opens nothing
  */
 public record GateRecord(
     Gate gate, String jobId, String partId, List<String> openedBy, String at, String note) {
@@ -29,7 +29,17 @@ public record GateRecord(
     /** Moving parts are taken apart or have play. */
     MOVING_PARTS,
     /** Area, mass and thickness were measured. */
-    SIZE;
+    SIZE,
+    /** Pockets drain in the hung attitude. */
+    POCKETS,
+    /** Holes smaller than the largest rule are released by the galvanizer. */
+    HOLES,
+    /** Air that would float it can leave. */
+    FLOATING,
+    /** Thin and thick welded together: warping is accepted. */
+    THICKNESS_RATIO,
+    /** Thin flat sheet: waviness is accepted. */
+    DISTORTION;
 
     /** The word in files. */
     public String word() {

@@ -11,6 +11,8 @@ import java.util.List;
  * @param overlapsTold whether there are overlaps
  * @param overlaps the overlaps
  * @param ventsChecked who has looked through the holes
+ * @param pockets whether returns, gutters or stiffeners make pockets that do not drain
+ * @param soldered whether joints are soldered or brazed
  */
 public record Hollows(
     Told welded,
@@ -18,7 +20,9 @@ public record Hollows(
     List<Hollow> members,
     Told overlapsTold,
     List<Overlap> overlaps,
-    List<Signature> ventsChecked) {
+    List<Signature> ventsChecked,
+    Told pockets,
+    Told soldered) {
   /** Copies the lists. */
   public Hollows {
     members = List.copyOf(members);

@@ -1,0 +1,182 @@
+package spangle.intake.brief;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import spangle.fit.Body;
+import spangle.fit.FitRules;
+import spangle.fit.KettleFit;
+import spangle.fit.KettleWay;
+import spangle.fit.Lay;
+import spangle.fit.gate.GateCase;
+import spangle.fit.gate.GateOpening;
+import spangle.fit.gate.Known;
+import spangle.fit.vent.Hollow.HollowSection;
+import spangle.intake.week.GateRecord;
+import spangle.intake.week.Hollow;
+import spangle.intake.week.Overlap;
+import spangle.intake.week.PartLine;
+import spangle.intake.week.ShapeWords;
+import spangle.intake.week.Told;
+import spangle.intake.week.WeekInput;
+import spangle.measure.Box;
+import spangle.plan.PartFacts;
+
+/** Puts what a job file says of a part before the gates. */
+final class GateCases {
+  private static final double BATH_C = 450;
+
+  /** Forms that one sheet, tube or bar makes without a weld. */
+  private static final Set<ShapeWords.Form> ONE_PIECE =
+      EnumSet.of(
+          ShapeWords.Form.PLATE,
+          ShapeWords.Form.BLANK,
+          ShapeWords.Form.ANGLE,
+          ShapeWords.Form.CHANNEL,
+          ShapeWords.Form.TUBE,
+          ShapeWords.Form.PIPE,
+          ShapeWords.Form.BAR,
+          ShapeWords.Form.SECTION,
+          ShapeWords.Form.FLAT);
+
+  private final WeekInput input;
+  private final List<KettleWay> ways;
+
+  GateCases(WeekInput input, List<KettleWay> ways) {
+    this.input = input;
+    this.ways = ways;
+  }
+
+  GateCase of(PartLine line, PartFacts part) {
+    boolean zinc = line.wanted().route().zinc();
+    return new GateCase(
+        zinc,
+        new GateCase.Steel(
+            part.material(),
+            line.metal().thicknessMm(),
+            line.metal().thickestMm(),
+            line.metal().strengthMpa(),
+            line.metal().bendRadiusMm()),
+        build(line, part, zinc),
+        new GateCase.Heat(
+            known(line.heat().sensitive()),
+            line.heat().what(),
+            line.heat().limitC(),
+            zinc ? BATH_C : hottestC(line)),
+        records(line, part));
+  }
+
+  private GateCase.Build build(PartLine line, PartFacts part, boolean zinc) {
+    Optional<ShapeWords> shape = line.body().shape();
+    return new GateCase.Build(
+        known(line.hollows().welded()),
+        shape.map(s -> ONE_PIECE.contains(s.form())).orElse(false),
+        known(line.hollows().told()),
+        line.hollows().members().stream().map(m -> member(m, line.metal().thicknessMm())).toList(),
+        answered(line.hollows().overlapsTold(), !line.hollows().overlaps().isEmpty()),
+        line.hollows().overlaps().stream().map(GateCases::contact).toList(),
+        known(line.hollows().pockets()),
+        zinc && shape.map(s -> s.form() == ShapeWords.Form.BOX && s.open()).orElse(false)
+            ? openFront(part.envelopeMm())
+            : Optional.empty(),
+        known(line.handling().movingParts()),
+        known(line.hollows().soldered()),
+        part.envelopeMm(),
+        part.massKg());
+  }
+
+  /** The open face is one of the largest: it stands upright when the shortest side lies across. */
+  private Optional<GateCase.OpenFront> openFront(Box box) {
+    if (ways.isEmpty()) {
+      return Optional.empty();
+    }
+    double across = box.shortestMm();
+    List<Lay> upright =
+        Body.of(box).lays().stream().filter(lay -> lay.acrossMm() <= across + 1e-9).toList();
+    boolean sideways = goesIn(new Body(box, upright)) || !goesIn(Body.of(box));
+    return Optional.of(new GateCase.OpenFront(sideways, across));
+  }
+
+  private boolean goesIn(Body body) {
+    return ways.stream().anyMatch(way -> KettleFit.goesInWhole(body, way, FitRules.KETTLE));
+  }
+
+  private static Known known(Told told) {
+    return switch (told) {
+      case YES -> Known.YES;
+      case NO -> Known.NO;
+      case NOTHING -> Known.SILENT;
+    };
+  }
+
+  private static Known answered(Told told, boolean some) {
+    return some ? Known.YES : known(told);
+  }
+
+  private static GateCase.Member member(Hollow hollow, double wallMm) {
+    double width = Math.max(1, hollow.widthMm() - 2 * wallMm);
+    double height = Math.max(1, hollow.heightMm() - 2 * wallMm);
+    return new GateCase.Member(
+        hollow.count(),
+        new HollowSection(
+            width,
+            height,
+            hollow.round(),
+            OptionalDouble.of(hollow.lengthMm()),
+            OptionalDouble.of(wallMm),
+            HollowSection.Use.PLAIN),
+        hollow.lengthMm(),
+        hollow.vents().map(GateCases::holes),
+        hollow.drains().map(GateCases::holes));
+  }
+
+  private static GateCase.HoleSet holes(Hollow.HoleSet set) {
+    return new GateCase.HoleSet(set.count(), set.diameterMm());
+  }
+
+  private static GateCase.Contact contact(Overlap overlap) {
+    return new GateCase.Contact(
+        new spangle.fit.vent.Hollow.Overlap(
+            overlap.areaCm2(),
+            overlap.thicknessMm(),
+            overlap.otherThicknessMm(),
+            OptionalDouble.empty()),
+        overlap.weld() == Overlap.Weld.ALL_ROUND,
+        overlap.holeMm());
+  }
+
+  private Map<String, List<GateOpening>> records(PartLine line, PartFacts part) {
+    Map<String, List<GateOpening>> records = new TreeMap<>();
+    line.hollows()
+        .ventsChecked()
+        .forEach(
+            s ->
+                add(
+                    records,
+                    GateRecord.Gate.VENTS,
+                    new GateOpening(List.of(s.by()), s.at(), "looked through the holes")));
+    input.gates().stream()
+        .filter(r -> r.jobId().equals(part.jobId()) && r.partId().equals(part.partId()))
+        .forEach(r -> add(records, r.gate(), new GateOpening(r.openedBy(), r.at(), r.note())));
+    return records;
+  }
+
+  private static void add(
+      Map<String, List<GateOpening>> records, GateRecord.Gate gate, GateOpening opening) {
+    records.computeIfAbsent(gate.word(), w -> new ArrayList<>()).add(opening);
+  }
+
+  /** The lowest oven setting its coats could be dried at on the line they go to. */
+  private double hottestC(PartLine line) {
+    return line.wanted().finishes().stream()
+        .flatMap(id -> input.catalogue().coating(id).stream())
+        .mapToDouble(c -> c.cure().map(cure -> cure.points().get(0).celsius()).orElse(0.0))
+        .max()
+        .orElse(0);
+  }
+}

@@ -1,0 +1,22 @@
+package spangle.intake.brief;
+
+import java.util.List;
+import java.util.Optional;
+import spangle.fit.FitAnswer;
+import spangle.fit.gate.GateState;
+
+/**
+ * How every gate stands for one part, and how it goes into the kettle.
+ *
+ * @param jobId the order
+ * @param partId the part
+ * @param states all gates that concern it
+ * @param fit the best answer any kettle of the shop gives; empty for work that is not hung for zinc
+ */
+public record PartGates(
+    String jobId, String partId, List<GateState> states, Optional<FitAnswer> fit) {
+  /** Copies the list. */
+  public PartGates {
+    states = List.copyOf(states);
+  }
+}
