@@ -13,12 +13,15 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.exc.InvalidFormatException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.stream.Collectors;
 
 /**
@@ -116,6 +119,10 @@ public final class PlanJson {
     if (mapping.getCause() instanceof IllegalArgumentException refused) {
       return String.valueOf(refused.getMessage());
     }
+    if (mapping instanceof InvalidFormatException value) {
+      String text = String.valueOf(value.getValue()).replaceAll("\\s+", " ");
+      return "\"" + text + "\" is not " + wanted(value.getTargetType());
+    }
     String original = firstLine(mapping.getOriginalMessage());
     if (mapping.getCause() instanceof JsonParseException) {
       return "not JSON: " + original;
@@ -124,6 +131,20 @@ public final class PlanJson {
       return "the key is missing";
     }
     return original.startsWith("Null value for creator property") ? "a value is missing" : original;
+  }
+
+  private static String wanted(Class<?> type) {
+    if (type == LocalDate.class) {
+      return "a date such as 2026-11-30";
+    }
+    if (type.isEnum()) {
+      return "one of "
+          + Arrays.stream(type.getEnumConstants())
+              .map(String::valueOf)
+              .collect(Collectors.joining(", "));
+    }
+    boolean number = type.isPrimitive() || Number.class.isAssignableFrom(type);
+    return number ? "a number that can stand here" : "a value that can stand here";
   }
 
   private static String firstLine(String text) {
