@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import spangle.measure.Box;
 import spangle.measure.Figures;
@@ -72,7 +73,9 @@ final class AreaCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Ask.count("--count", count);
+    if (count < 1) {
+      throw new ParameterException(spec.commandLine(), "--count is " + count + ": 1 or more");
+    }
     Measured measured = measured();
     if (json) {
       print(measured).print(spec.commandLine().getOut());

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import spangle.coating.zinc.ZincInspection;
 import spangle.coating.zinc.ZincRow;
 import spangle.equipment.KettleProfile;
 import spangle.estimate.Purchase;
@@ -25,12 +24,10 @@ import spangle.intake.brief.KettleWays;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Problem;
-import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.Coating;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
-import spangle.part.Material;
 import spangle.plan.Finding;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
@@ -117,23 +114,12 @@ final class ReportDesk {
         .map(ReportDesk::question)
         .forEach(questions::add);
     for (PartFacts part : week.parts()) {
-      boolean zinc = part.route().equals("zinc") || part.route().equals("duplex");
-      if (zinc && part.material() == Material.STEEL) {
-        boolean asked = asked(part, ProblemCode.STEEL_UNKNOWN);
-        draws.steel(part).questions().stream()
-            .filter(q -> !asked)
-            .forEach(q -> questions.add(steel(part, q)));
+      if (part.route().equals("zinc") || part.route().equals("duplex")) {
+        draws.steel(part).questions().forEach(q -> questions.add(steel(part, q)));
         draws.steel(part).warnings().forEach(w -> questions.add(steel(part, w)));
       }
     }
     return questions;
-  }
-
-  private boolean asked(PartFacts part, ProblemCode code) {
-    return week.input().problems().stream()
-        .anyMatch(
-            p ->
-                p.code() == code && p.job().equals(part.jobId()) && p.part().equals(part.partId()));
   }
 
   private static Question steel(PartFacts part, String words) {
@@ -141,7 +127,7 @@ final class ReportDesk {
         WeekIndex.key(part.jobId(), part.partId()),
         "steel",
         words,
-        "design",
+        "design, from the mill certificate",
         Danger.WORK,
         OptionalInt.of(part.dueMin()));
   }
@@ -273,11 +259,10 @@ final class ReportDesk {
     return new LotNote(
         lot.id(),
         part.thickestMm(),
-        part.hooks() == 1 ? "hook" : "hook, " + part.hooks() + " a piece",
+        part.hooks() + (part.hooks() == 1 ? " hook" : " hooks") + " a piece",
         part.showFace(),
         part.masking(),
         film,
-        week.gates(part.jobId(), part.partId()).map(GateList::lines).orElse(List.of()),
         zinc ? Optional.of(zincNote(part)) : Optional.empty());
   }
 
@@ -289,13 +274,12 @@ final class ReportDesk {
         answer == null ? "in the basket" : FitWording.attitude(answer),
         answer == null ? 0 : answer.hangDeg(),
         answer == null ? 1 : answer.dips(),
-        answer != null && answer.verdict() != Verdict.STRAIGHT,
         draws.steel(part).steelClass().word() + ": " + draws.steel(part).steelClass().look(),
         !duplex,
         part.hollow(),
         row.meanUm(),
         row.localUm(),
-        ZincInspection.sample(part.pieces()));
+        ControlSample.pieces(part.pieces()));
   }
 
   private Optional<FitAnswer> fit(PartFacts part) {

@@ -10,7 +10,6 @@ import spangle.solve.move.MoveBook;
 /** One thread's search. */
 final class Climb {
   private final Floor floor;
-  private final boolean gently;
   private final SolveOptions options;
   private final long seed;
   private final EnvironmentMode mode;
@@ -19,14 +18,12 @@ final class Climb {
 
   Climb(
       Floor floor,
-      boolean gently,
       SolveOptions options,
       long seed,
       EnvironmentMode mode,
       AtomicBoolean stop,
       Bulletin bulletin) {
     this.floor = floor;
-    this.gently = gently;
     this.options = options;
     this.seed = seed;
     this.mode = mode;
@@ -39,7 +36,7 @@ final class Climb {
         options.bySteps()
             ? Pace.steps(options.steps(), stop)
             : Pace.seconds(options.seconds(), stop);
-    Heat heat = gently ? Heat.of(floor).gentle() : Heat.of(floor);
+    Heat heat = Heat.of(floor);
     Cooling cooling = new Cooling(heat.hot(), heat.cold(), pace);
     MoveBook book = new MoveBook(floor, first, seed);
     MoveStream moves = new MoveStream(book, new WeekClock(floor), cooling, pace);

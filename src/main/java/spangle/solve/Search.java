@@ -8,7 +8,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.optaplanner.core.config.solver.EnvironmentMode;
-import spangle.plan.PlannedBatch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.WeekClock;
 import spangle.plan.clock.WeekPlan;
@@ -16,7 +15,6 @@ import spangle.plan.clock.WeekPlan;
 /** The search of one week from the first plan to the best found, on one or more threads. */
 final class Search {
   private final Floor floor;
-  private final List<PlannedBatch> earlier;
   private final SolveOptions options;
   private final EnvironmentMode mode;
   private final AtomicBoolean stop;
@@ -24,13 +22,11 @@ final class Search {
 
   Search(
       Floor floor,
-      List<PlannedBatch> earlier,
       SolveOptions options,
       EnvironmentMode mode,
       AtomicBoolean stop,
       ProgressListener listener) {
     this.floor = floor;
-    this.earlier = List.copyOf(earlier);
     this.options = options;
     this.mode = mode;
     this.stop = stop;
@@ -38,14 +34,13 @@ final class Search {
   }
 
   WeekPlan best() {
-    WeekPlan first = new Builder(floor, new WeekClock(floor)).build(earlier);
+    WeekPlan first = new Builder(floor, new WeekClock(floor)).build();
     bulletin.offer(first);
     if (floor.lots.length == 0 || first.batches().length == 0 || nothingToDo()) {
       return first;
     }
     if (options.threads() == 1) {
-      return new Climb(floor, !earlier.isEmpty(), options, options.seed(), mode, stop, bulletin)
-          .from(first);
+      return new Climb(floor, options, options.seed(), mode, stop, bulletin).from(first);
     }
     ExecutorService threads = Executors.newFixedThreadPool(options.threads());
     try {
@@ -54,9 +49,7 @@ final class Search {
         long seed = options.seed() + 7919L * t;
         found.add(
             threads.submit(
-                () ->
-                    new Climb(floor, !earlier.isEmpty(), options, seed, mode, stop, bulletin)
-                        .from(first)));
+                () -> new Climb(floor, options, seed, mode, stop, bulletin).from(first)));
       }
       WeekPlan best = first;
       for (Future<WeekPlan> each : found) {

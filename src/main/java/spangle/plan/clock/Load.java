@@ -1,7 +1,6 @@
 package spangle.plan.clock;
 
 import java.util.Optional;
-import spangle.plan.Goals;
 import spangle.plan.PlannedLoad;
 
 /** One filled carrier: lots of one finish, with what they come to together. Never changes. */
@@ -133,8 +132,6 @@ public final class Load {
     if (announcedMachine == Announced.NOT_ASKED) {
       return 0;
     }
-    boolean there =
-        machine == announcedMachine && Math.abs(startMin - announcedStart) <= Goals.SWING_MIN;
-    return there ? 0 : 1;
+    return machine == announcedMachine && startMin == announcedStart ? 0 : 1;
   }
 }

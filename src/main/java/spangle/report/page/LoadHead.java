@@ -19,7 +19,6 @@ import java.util.List;
  * @param stops its way
  * @param due earliest due time of what hangs on it
  * @param kits kits served; may be empty
- * @param gates how the gates of its parts stand, line by line
  */
 public record LoadHead(
     String id,
@@ -35,11 +34,9 @@ public record LoadHead(
     String qr,
     List<Stop> stops,
     String due,
-    String kits,
-    List<String> gates) {
-  /** Copies the lists. */
+    String kits) {
+  /** Copies the list. */
   public LoadHead {
     stops = List.copyOf(stops);
-    gates = List.copyOf(gates);
   }
 }
