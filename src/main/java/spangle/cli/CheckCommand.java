@@ -1,6 +1,8 @@
 package spangle.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.CheckDesk;
+import spangle.desk.CopyDesk;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.Severity;
 
@@ -33,7 +36,8 @@ import spangle.intake.problem.Severity;
       "Exit code: 0 nothing to do, 1 something waits for a person, 3 nothing can be planned.",
       "",
       "Example:",
-      "  spangle check samples/harbour-week"
+      "  spangle check samples/harbour-week",
+      "  spangle check samples/dirty-week --copy clean-week"
     })
 final class CheckCommand implements Callable<Integer> {
   @Spec
@@ -50,12 +54,25 @@ final class CheckCommand implements Callable<Integer> {
       description = "A what-if: the week as it would be with this overlay.")
   private @Nullable Path overlay;
 
+  @Option(
+      names = "--copy",
+      paramLabel = "DIR",
+      description = {
+        "Also write a copy of the week with clean job files: the program's headings, house units,",
+        "answers applied, refused rows apart with their reasons. The week itself is not touched;",
+        "DIR must not be there yet."
+      })
+  private @Nullable Path copy;
+
   @Option(names = "--json", description = "One JSON object on standard output.")
   private boolean json;
 
   @Override
   public Integer call() {
     CheckDesk.Checked checked = CheckDesk.check(week, Optional.ofNullable(overlay));
+    if (copy != null && !checked.stopped()) {
+      write(copy);
+    }
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       asJson(checked).print(out);
@@ -67,6 +84,19 @@ final class CheckCommand implements Callable<Integer> {
       return ExitCode.REFUSED;
     }
     return checked.waits() ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private void write(Path folder) {
+    try {
+      List<String> files = CopyDesk.copy(week, folder);
+      PrintWriter err = spec.commandLine().getErr();
+      err.println("Copy: " + folder + ": " + String.join(", ", files));
+      err.flush();
+    } catch (FileAlreadyExistsException there) {
+      throw ExitException.refused(folder + " is there already; give the name of a new folder.");
+    } catch (IOException failed) {
+      throw ExitException.refused(folder + " cannot be written: " + failed.getMessage());
+    }
   }
 
   private static JsonOut asJson(CheckDesk.Checked checked) {

@@ -20,6 +20,12 @@ public final class SafeCell {
     return startsFormula(clean) ? "'" + clean : clean;
   }
 
+  /** The text of a cell without the apostrophe that {@link #text} put in front of a formula. */
+  public static String plain(String cell) {
+    boolean marked = cell.startsWith("'") && startsFormula(cell.substring(1));
+    return marked ? cell.substring(1) : cell;
+  }
+
   /** The text as a CSV field: neutralised, quoted where it must be (RFC 4180). */
   public static String csv(String text, char separator) {
     String safe = text(text);

@@ -51,6 +51,11 @@ final class AnswerBook {
     return book;
   }
 
+  /** Every answer, in the order of the file. */
+  List<Answer> all() {
+    return List.copyOf(answers.values());
+  }
+
   /** The name of a question about one field of one part. */
   static String ask(String job, String part, String field) {
     return job + "/" + part + "/" + field;

@@ -17,6 +17,7 @@ import spangle.intake.source.Datum;
 import spangle.intake.source.Limits;
 import spangle.intake.source.UnreadableException;
 import spangle.intake.source.YamlSource;
+import spangle.intake.week.Answer;
 import spangle.intake.week.Catalogue;
 import spangle.intake.week.GateRecord;
 import spangle.intake.week.Job;
@@ -34,16 +35,19 @@ public final class WeekReader {
    * @param problems danger first, then what is due first
    * @param rows part rows read, accepted, refused
    * @param digests SHA-256 of every file read
+   * @param answers what people have answered to earlier questions
    */
   public record Reading(
       Optional<WeekInput> input,
       List<Problem> problems,
       WeekInput.Rows rows,
-      SortedMap<String, String> digests) {
+      SortedMap<String, String> digests,
+      List<Answer> answers) {
     /** Copies the collections. */
     public Reading {
       problems = List.copyOf(problems);
       digests = new TreeMap<>(digests);
+      answers = List.copyOf(answers);
     }
 
     /** Whether nothing may be planned. */
@@ -81,7 +85,8 @@ public final class WeekReader {
                     Optional.empty(),
                     problems.sorted(),
                     new WeekInput.Rows(0, 0, 0),
-                    new TreeMap<>()));
+                    new TreeMap<>(),
+                    List.of()));
   }
 
   private Reading read() {
@@ -93,7 +98,7 @@ public final class WeekReader {
         shopFile.flatMap(g -> ShopReader.read(g, profiles, new Notes(problems, true)));
     Optional<Datum.Group> coatingsFile = group("coatings.yaml", overlay, "coatings", true);
     if (shop.isEmpty() || coatingsFile.isEmpty()) {
-      return reading(Optional.empty(), new WeekInput.Rows(0, 0, 0));
+      return reading(Optional.empty(), new WeekInput.Rows(0, 0, 0), AnswerBook.none());
     }
     Catalogue catalogue =
         CatalogueReader.read(coatingsFile.get(), shop.get(), new Notes(problems, false));
@@ -134,7 +139,7 @@ public final class WeekReader {
                     merge.rows(),
                     folder.digests(),
                     overlayNote));
-    return reading(input, merge.rows());
+    return reading(input, merge.rows(), answers);
   }
 
   /** Somebody has measured the piece and signed for its figures. */
@@ -158,8 +163,8 @@ public final class WeekReader {
         .orElseGet(List::of);
   }
 
-  private Reading reading(Optional<WeekInput> input, WeekInput.Rows rows) {
-    return new Reading(input, sorted(), rows, folder.digests());
+  private Reading reading(Optional<WeekInput> input, WeekInput.Rows rows, AnswerBook answers) {
+    return new Reading(input, sorted(), rows, folder.digests(), answers.all());
   }
 
   /** Sorted, and a problem that several rows inherit said once. */

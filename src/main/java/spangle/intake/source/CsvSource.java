@@ -5,6 +5,7 @@ import java.util.List;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
+import spangle.measure.SafeCell;
 
 /**
  * Separated text as a grid: comma, semicolon, tab or bar, found by looking; cells may be quoted and
@@ -217,7 +218,7 @@ public final class CsvSource {
           "one cell has " + value.length() + " characters",
           Limits.VALUE_CHARS + " characters");
     }
-    return new Datum.Scalar(place, value.strip());
+    return new Datum.Scalar(place, SafeCell.plain(value.strip()));
   }
 
   private boolean endsCell(char c) {

@@ -134,6 +134,11 @@ public final class WeekFiles {
     this.folder = folder;
   }
 
+  /** A folder with nothing in it. */
+  public static WeekFiles empty(Path folder) {
+    return new WeekFiles(folder);
+  }
+
   /** A sound week of one row. */
   public static WeekFiles sound(Path folder) {
     return new WeekFiles(folder)
