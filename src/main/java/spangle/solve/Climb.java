@@ -9,9 +9,17 @@ import spangle.solve.move.MoveBook;
 
 /** One thread's search. */
 final class Climb {
+  /** Moves of a whole round for each lot; a line walked whole takes many times as long for one. */
+  private static final long PER_LOT = 20_000;
+
+  private static final long PER_LOT_WALKED = 2_000;
+  private static final long FEWEST = 50_000;
+
   private final Floor floor;
   private final SolveOptions options;
   private final long seed;
+  private final int thread;
+  private final Meeting meeting;
   private final EnvironmentMode mode;
   private final AtomicBoolean stop;
   private final Bulletin bulletin;
@@ -19,27 +27,41 @@ final class Climb {
   Climb(
       Floor floor,
       SolveOptions options,
-      long seed,
+      int thread,
+      Meeting meeting,
       EnvironmentMode mode,
       AtomicBoolean stop,
       Bulletin bulletin) {
     this.floor = floor;
     this.options = options;
-    this.seed = seed;
+    this.seed = options.seed() + 7919L * thread;
+    this.thread = thread;
+    this.meeting = meeting;
     this.mode = mode;
     this.stop = stop;
     this.bulletin = bulletin;
   }
 
   WeekPlan from(WeekPlan first) {
+    try {
+      return climb(first);
+    } finally {
+      meeting.leave();
+    }
+  }
+
+  private WeekPlan climb(WeekPlan first) {
     Pace pace =
         options.bySteps()
             ? Pace.steps(options.steps(), stop)
             : Pace.seconds(options.seconds(), stop);
     Heat heat = Heat.of(floor);
-    Cooling cooling = new Cooling(heat.hot(), heat.cold(), pace);
+    long perLot = floor.isCoupled() ? PER_LOT_WALKED : PER_LOT;
+    long whole = Math.max(FEWEST, perLot * floor.lots.length);
+    Rounds rounds = new Rounds(heat, pace, whole, meeting, thread, first);
+    Cooling cooling = new Cooling(rounds, seed);
     MoveBook book = new MoveBook(floor, first, seed);
-    MoveStream moves = new MoveStream(book, new WeekClock(floor), cooling, pace);
+    MoveStream moves = new MoveStream(book, new WeekClock(floor), rounds, cooling, pace);
     WeekSolution best =
         new Anneal(mode)
             .run(

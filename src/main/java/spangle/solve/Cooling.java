@@ -3,33 +3,34 @@ package spangle.solve;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.impl.localsearch.decider.acceptor.AbstractAcceptor;
 import org.optaplanner.core.impl.localsearch.scope.LocalSearchMoveScope;
+import spangle.solve.move.Dice;
 
 /**
- * Simulated annealing with one geometric cooling (Kirkpatrick, Gelatt and Vecchi, 1983): a worse
- * plan is accepted with the chance exp(-worse / temperature). Only wishes are annealed; a plan that
+ * Simulated annealing (Kirkpatrick, Gelatt and Vecchi, 1983): a worse plan is accepted with the
+ * chance exp(-worse / temperature). The dice are thrown before a move is scored: that chance is the
+ * same as that of being no worse than the allowance thrown. Only wishes are annealed; a plan that
  * breaks more or leaves out more is never accepted.
  */
 final class Cooling extends AbstractAcceptor<WeekSolution> {
-  /** A move this many temperatures worse is accepted less often than once in two thousand times. */
-  private static final double HOPELESS = 8;
+  private static final int SAME_TEMPERATURE = 64;
+  private final Rounds rounds;
+  private final Dice dice;
+  private double temperature;
+  private int thrown;
+  private double allowance;
 
-  private final double hot;
-  private final double fall;
-  private final Pace pace;
-
-  Cooling(double hot, double cold, Pace pace) {
-    this.hot = hot;
-    this.fall = Math.log(cold / hot);
-    this.pace = pace;
+  Cooling(Rounds rounds, long seed) {
+    this.rounds = rounds;
+    this.dice = new Dice(~seed);
   }
 
-  private double temperature() {
-    return hot * Math.exp(fall * Math.min(1, pace.fraction()));
-  }
-
-  /** How much worse a plan may be to be worth a look. */
-  long mostWorse() {
-    return (long) (HOPELESS * temperature());
+  /** Throws the dice for a move that is so much worse; whether it may be accepted. */
+  boolean allows(long worse) {
+    if (thrown++ % SAME_TEMPERATURE == 0) {
+      temperature = rounds.temperature();
+    }
+    allowance = worse <= 0 ? 0 : -temperature * Math.log(1 - dice.unit());
+    return worse <= allowance;
   }
 
   @Override
@@ -38,13 +39,9 @@ final class Cooling extends AbstractAcceptor<WeekSolution> {
         (HardMediumSoftLongScore)
             scope.getStepScope().getPhaseScope().getLastCompletedStepScope().getScore();
     HardMediumSoftLongScore then = (HardMediumSoftLongScore) scope.getScore();
-    if (then.compareTo(now) >= 0) {
-      return true;
-    }
-    if (then.hardScore() != now.hardScore() || then.mediumScore() != now.mediumScore()) {
-      return false;
-    }
-    double worse = (double) now.softScore() - then.softScore();
-    return scope.getWorkingRandom().nextDouble() < Math.exp(-worse / temperature());
+    return then.compareTo(now) >= 0
+        || (then.hardScore() == now.hardScore()
+            && then.mediumScore() == now.mediumScore()
+            && now.softScore() - then.softScore() <= allowance);
   }
 }

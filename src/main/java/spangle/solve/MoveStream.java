@@ -10,20 +10,22 @@ import spangle.plan.clock.WeekPlan;
 import spangle.solve.move.MoveBook;
 
 /**
- * Draws moves without end. What the clock already shows to be hopeless at the present temperature
- * is drawn again at once, so that only moves with a chance reach the score director.
+ * Draws moves without end. What the clock already shows to be worse than the dice of the acceptor
+ * allow is drawn again at once, so that only moves that will be taken reach the score director.
  */
 final class MoveStream implements MoveIteratorFactory<WeekSolution, PlanMove> {
   private static final int MOST_DRAWS = 2000;
   private final MoveBook book;
   private final WeekClock clock;
+  private final Rounds rounds;
   private final Cooling cooling;
   private final Pace pace;
   private final WeekEdit edit = new WeekEdit();
 
-  MoveStream(MoveBook book, WeekClock clock, Cooling cooling, Pace pace) {
+  MoveStream(MoveBook book, WeekClock clock, Rounds rounds, Cooling cooling, Pace pace) {
     this.book = book;
     this.clock = clock;
+    this.rounds = rounds;
     this.cooling = cooling;
     this.pace = pace;
   }
@@ -56,7 +58,10 @@ final class MoveStream implements MoveIteratorFactory<WeekSolution, PlanMove> {
   }
 
   private PlanMove draw(WeekPlan plan) {
-    long most = plan.weighed() + cooling.mostWorse();
+    WeekPlan from = rounds.turn(plan);
+    if (from != null && from != plan) {
+      return new PlanMove(from);
+    }
     for (int k = 0; k < MOST_DRAWS && pace.next(); k++) {
       if (!book.draw(plan, edit)) {
         continue;
@@ -66,7 +71,8 @@ final class MoveStream implements MoveIteratorFactory<WeekSolution, PlanMove> {
         continue;
       }
       long left = clock.left();
-      if (left < plan.left() || (left == plan.left() && clock.weighed() <= most)) {
+      if (left < plan.left()
+          || (left == plan.left() && cooling.allows(clock.weighed() - plan.weighed()))) {
         return new PlanMove(clock.made());
       }
     }

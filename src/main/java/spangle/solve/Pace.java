@@ -4,7 +4,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Counts the moves tried and says how much of the search is over, by steps or by time. */
 final class Pace {
-  private static final int LOOK_AT_THE_CLOCK_EVERY = 256;
+  private static final int LOOK_EVERY = 256;
   private final long steps;
   private final long startNanos;
   private final long nanos;
@@ -27,10 +27,10 @@ final class Pace {
     return new Pace(0, Math.max(1, (long) (seconds * 1e9)), stop);
   }
 
-  /** One more move is tried; true when the search may go on. */
+  /** Counts one more move; false when the search is over. */
   boolean next() {
     tried++;
-    if (tried % LOOK_AT_THE_CLOCK_EVERY == 0 || steps > 0) {
+    if (tried % LOOK_EVERY == 0 || tried == steps) {
       look();
     }
     return fraction < 1;
@@ -39,16 +39,30 @@ final class Pace {
   private void look() {
     if (stop.get()) {
       fraction = 1;
-    } else if (steps > 0) {
-      fraction = (double) tried / steps;
-    } else {
-      fraction = (double) (System.nanoTime() - startNanos) / nanos;
+    } else if (fraction < 1) {
+      fraction =
+          steps > 0 ? (double) tried / steps : (double) (System.nanoTime() - startNanos) / nanos;
     }
+  }
+
+  /** Ends the search. */
+  void end() {
+    fraction = 1;
+  }
+
+  /** Whether moves are counted, so that the same seed gives the same plan. */
+  boolean bySteps() {
+    return steps > 0;
+  }
+
+  /** Length of a search by time. */
+  double seconds() {
+    return nanos / 1e9;
   }
 
   /** Part of the search that is over, 0 to 1. */
   double fraction() {
-    return fraction;
+    return Math.min(1, fraction);
   }
 
   boolean over() {
@@ -57,5 +71,14 @@ final class Pace {
 
   long tried() {
     return tried;
+  }
+
+  /** Moves that can still be tried: exact by steps, guessed from the speed so far by time. */
+  long remaining() {
+    if (steps > 0) {
+      return Math.max(0, steps - tried);
+    }
+    look();
+    return fraction >= 1 ? 0 : (long) (tried * (1 - fraction) / Math.max(1e-9, fraction));
   }
 }

@@ -39,17 +39,13 @@ final class Search {
     if (floor.lots.length == 0 || first.batches().length == 0 || nothingToDo()) {
       return first;
     }
-    if (options.threads() == 1) {
-      return new Climb(floor, options, options.seed(), mode, stop, bulletin).from(first);
-    }
+    Meeting meeting = new Meeting(options.threads(), options.bySteps());
     ExecutorService threads = Executors.newFixedThreadPool(options.threads());
     try {
       List<Future<WeekPlan>> found = new ArrayList<>();
       for (int t = 0; t < options.threads(); t++) {
-        long seed = options.seed() + 7919L * t;
-        found.add(
-            threads.submit(
-                () -> new Climb(floor, options, seed, mode, stop, bulletin).from(first)));
+        Climb climb = new Climb(floor, options, t, meeting, mode, stop, bulletin);
+        found.add(threads.submit(() -> climb.from(first)));
       }
       WeekPlan best = first;
       for (Future<WeekPlan> each : found) {

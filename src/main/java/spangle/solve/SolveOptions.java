@@ -8,7 +8,6 @@ package spangle.solve;
  *     search by time
  * @param seed random seed
  * @param threads searches run side by side, each with its own seed; the best plan counts
- * @param seed random seed
  */
 public record SolveOptions(double seconds, long steps, long seed, int threads) {
   /** Refuses a search that cannot run. */
@@ -22,9 +21,9 @@ public record SolveOptions(double seconds, long steps, long seed, int threads) {
     }
   }
 
-  /** Thirty seconds on one thread. */
+  /** Thirty seconds on two threads. */
   public static SolveOptions usual() {
-    return new SolveOptions(30, 0, 1, 1);
+    return new SolveOptions(30, 0, 1, 2);
   }
 
   /** Whether moves are counted instead of seconds. */

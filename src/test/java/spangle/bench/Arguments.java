@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param path an instance, or a folder of them
  * @param table whether a table over the folder is wanted
  * @param seconds most seconds for each instance
+ * @param steps moves per thread in place of seconds; 0 = by time
  * @param smallSeconds most seconds for instances of up to 50 jobs
  * @param seed random seed
  * @param threads threads
@@ -23,6 +24,7 @@ record Arguments(
     Path path,
     boolean table,
     double seconds,
+    long steps,
     double smallSeconds,
     long seed,
     int threads,
@@ -42,6 +44,7 @@ record Arguments(
     boolean table = false;
     double seconds = 60;
     double small = 10;
+    long steps = 0;
     long seed = 1;
     int threads = 2;
     int every = 1;
@@ -58,6 +61,7 @@ record Arguments(
           continue;
         }
         case "--seconds" -> seconds = Double.parseDouble(value);
+        case "--steps" -> steps = Long.parseLong(value);
         case "--small-seconds" -> small = Double.parseDouble(value);
         case "--seed" -> seed = Long.parseLong(value);
         case "--threads" -> threads = Integer.parseInt(value);
@@ -72,6 +76,6 @@ record Arguments(
       k++;
     }
     return new Arguments(
-        path, table, seconds, small, seed, threads, every, from, least, most, known, out);
+        path, table, seconds, steps, small, seed, threads, every, from, least, most, known, out);
   }
 }

@@ -60,7 +60,7 @@ public final class OvenBenchmark {
         new Solver()
             .solve(
                 brief,
-                new SolveOptions(seconds, 0, arguments.seed(), arguments.threads()),
+                new SolveOptions(seconds, arguments.steps(), arguments.seed(), arguments.threads()),
                 steps::add);
     return OvenResult.of(file.getFileName().toString(), instance, brief, plan, steps);
   }

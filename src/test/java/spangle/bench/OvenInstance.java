@@ -19,6 +19,7 @@ final class OvenInstance {
   private static final Pattern NUMBER = Pattern.compile("-?\\d+");
   private static final Pattern SET = Pattern.compile("\\{[^}]*\\}|-?\\d+\\s*\\.\\.\\s*-?\\d+");
   private final Map<String, List<int[]>> data = new LinkedHashMap<>();
+  private long norm = 1;
 
   /** Reads a data file. */
   static OvenInstance read(Path file) throws IOException {
@@ -27,9 +28,13 @@ final class OvenInstance {
     for (String statement : text.replaceAll("%[^\\n]*", "").split(";")) {
       int equals = statement.indexOf('=');
       if (equals > 0) {
-        instance.data.put(
-            statement.substring(0, equals).strip(),
-            values(statement.substring(equals + 1).strip()));
+        String name = statement.substring(0, equals).strip();
+        String value = statement.substring(equals + 1).strip();
+        if (name.equals("upper_bound_integer_objective")) {
+          instance.norm = Long.parseLong(value);
+        } else {
+          instance.data.put(name, values(value));
+        }
       }
     }
     return instance;
@@ -70,7 +75,7 @@ final class OvenInstance {
     Matcher matcher = NUMBER.matcher(text);
     List<Integer> found = new ArrayList<>();
     while (matcher.find()) {
-      found.add((int) Long.parseLong(matcher.group()));
+      found.add(Math.toIntExact(Long.parseLong(matcher.group())));
     }
     return found.stream().mapToInt(Integer::intValue).toArray();
   }
@@ -85,6 +90,11 @@ final class OvenInstance {
 
   int number(String name) {
     return get(name).get(0)[0];
+  }
+
+  /** What the benchmark divides values by; it may pass what an int holds. */
+  long norm() {
+    return norm;
   }
 
   int[] array(String name) {

@@ -42,7 +42,7 @@ record OvenResult(
         name,
         brief.lots().size(),
         goal,
-        instance.number("upper_bound_integer_objective"),
+        instance.norm(),
         plan,
         steps.isEmpty() ? 0 : steps.get(0).seconds(),
         near,

@@ -50,6 +50,11 @@ public final class Batch {
   final boolean chained;
   final int travel;
 
+  /** Latest due time of its last legs, and the weight of all of them. */
+  private final int lastDue;
+
+  private final int dueWeight;
+
   private Batch(Load[] loads, int setting, Optional<PlannedBatch> frozen) {
     this.loads = loads;
     this.setting = setting;
@@ -62,6 +67,8 @@ public final class Batch {
     double gross = 0;
     int readyMin = 0;
     int dueMin = Integer.MAX_VALUE;
+    int latestDue = Integer.MIN_VALUE;
+    int dueSum = 0;
     long takes = -1L;
     int weightSum = 0;
     boolean sound = true;
@@ -77,6 +84,8 @@ public final class Batch {
       gross += load.grossKg;
       readyMin = Math.max(readyMin, load.ready);
       dueMin = Math.min(dueMin, load.due);
+      latestDue = Math.max(latestDue, load.lastDue);
+      dueSum += load.dueWeight;
       takes &= load.machines;
       weightSum += load.weight;
       anyChained |= load.chained;
@@ -93,6 +102,8 @@ public final class Batch {
     this.grossKg = gross;
     this.ready = readyMin;
     this.due = dueMin;
+    this.lastDue = latestDue;
+    this.dueWeight = dueSum;
     this.machines = takes;
     this.weight = weightSum;
     this.chained = anyChained;
@@ -171,6 +182,19 @@ public final class Batch {
     for (Load load : loads) {
       load.countLate(endMin, sign, tally);
     }
+  }
+
+  /** Counts what changes when it ends at another minute. */
+  void countLater(int wasMin, int endMin, long[] tally) {
+    if (Math.max(wasMin, endMin) <= due) {
+      return;
+    }
+    if (Math.min(wasMin, endMin) > lastDue) {
+      tally[Tally.LATE_MIN] += (long) dueWeight * (endMin - wasMin);
+      return;
+    }
+    countLate(wasMin, -1, tally);
+    countLate(endMin, 1, tally);
   }
 
   /** What it counts wherever it stands, and which rules it breaks on that machine. */

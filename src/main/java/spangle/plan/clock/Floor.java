@@ -68,9 +68,19 @@ public final class Floor {
     return new Floor(new FloorPlanner(brief));
   }
 
-  /** Whether the line's batches touch one another only through their machine. */
+  /** Whether anything but its machines ties the line's batches together. */
   public boolean isCoupled(int line) {
     return coupled[line];
+  }
+
+  /** Whether any line is walked whole. */
+  public boolean isCoupled() {
+    for (boolean tied : coupled) {
+      if (tied) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A load of these lots; that they may hang together is the caller's to know. */

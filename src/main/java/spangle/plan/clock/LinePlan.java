@@ -17,12 +17,24 @@ public final class LinePlan {
   /** What lines walked before had drawn of each supply. */
   final double[] drawnBefore;
 
+  private final int movable;
+
   LinePlan(int line, Row[] rows, long[] tally, Passage[] feed, double[] drawnBefore) {
     this.line = line;
     this.rows = rows;
     this.tally = tally;
     this.feed = feed;
     this.drawnBefore = drawnBefore;
+    int sum = 0;
+    for (Row row : rows) {
+      sum += row.batches.length - row.front;
+    }
+    this.movable = sum;
+  }
+
+  /** Batches that are not frozen. */
+  public int movable() {
+    return movable;
   }
 
   /** Number of rows. */

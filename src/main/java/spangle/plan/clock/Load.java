@@ -1,6 +1,7 @@
 package spangle.plan.clock;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import spangle.plan.PlannedLoad;
 
 /** One filled carrier: lots of one finish, with what they come to together. Never changes. */
@@ -69,6 +70,11 @@ public final class Load {
 
   final int[] dueWeights;
 
+  /** Latest due time of last legs and the weight of them all. */
+  final int lastDue;
+
+  final int dueWeight;
+
   /** Where the announced plan has this very load: machine of the line or -1, and start. */
   final int announcedMachine;
 
@@ -100,6 +106,8 @@ public final class Load {
     this.dues = sum.dues;
     this.dueWeights = sum.dueWeights;
     this.due = dues.length == 0 ? Integer.MAX_VALUE : dues[0];
+    this.lastDue = dues.length == 0 ? Integer.MIN_VALUE : dues[dues.length - 1];
+    this.dueWeight = IntStream.of(dueWeights).sum();
     this.announcedMachine = sum.announcedMachine;
     this.announcedStart = sum.announcedStart;
     this.frozen = sum.frozen;

@@ -141,8 +141,7 @@ final class RowTrial {
       if (was == start) {
         return true;
       }
-      batch.countLate(was + batch.dwell, -1, tally);
-      batch.countLate(start + batch.dwell, 1, tally);
+      batch.countLater(was + batch.dwell, start + batch.dwell, tally);
       if (moves) {
         batch.countMoved(old.machine, was, -1, tally);
         batch.countMoved(old.machine, start, 1, tally);

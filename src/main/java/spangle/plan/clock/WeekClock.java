@@ -25,11 +25,7 @@ public final class WeekClock {
     this.moves = !floor.announced.isEmpty();
     this.walks =
         Arrays.stream(floor.lines).map(line -> new LineWalk(floor, line)).toArray(LineWalk[]::new);
-    boolean any = false;
-    for (boolean tied : floor.coupled) {
-      any |= tied;
-    }
-    this.anyCoupled = any;
+    this.anyCoupled = floor.isCoupled();
     boolean chains = Arrays.stream(floor.lots).anyMatch(lot -> lot.after >= 0);
     this.followers = chains || floor.supplies.length > 0;
     Row none = new Row(0, 0, new Batch[0], new int[0], new long[Tally.SIZE]);

@@ -51,14 +51,14 @@ final class Desk {
     if (openLines.length > 1) {
       int all = 0;
       for (int open : openLines) {
-        all += movable(plan.line(open));
+        all += plan.line(open).movable();
       }
       if (all == 0) {
         return false;
       }
       int draw = dice.below(all);
       for (int open : openLines) {
-        draw -= movable(plan.line(open));
+        draw -= plan.line(open).movable();
         l = open;
         if (draw < 0) {
           break;
@@ -68,15 +68,7 @@ final class Desk {
     line = plan.line(l);
     facts = floor.lines[l];
     edit.reset(l);
-    return movable(line) > 0;
-  }
-
-  private static int movable(LinePlan line) {
-    int sum = 0;
-    for (int m = 0; m < line.size(); m++) {
-      sum += line.row(m).size() - line.row(m).front;
-    }
-    return sum;
+    return line.movable() > 0;
   }
 
   /** Picks any movable batch of the line. */
@@ -87,7 +79,7 @@ final class Desk {
       at = only.front + dice.below(only.size() - only.front);
       return;
     }
-    int draw = dice.below(movable(line));
+    int draw = dice.below(line.movable());
     for (int m = 0; m < line.size(); m++) {
       Row candidate = line.row(m);
       int here = candidate.size() - candidate.front;

@@ -45,7 +45,7 @@ final class Ruin {
     if (taken < 2) {
       return false;
     }
-    Arrays.sort(out, 0, taken, (a, b) -> Integer.compare(b.units, a.units));
+    largestFirst(taken);
     for (int k = 0; k < taken; k++) {
       if (!putBack(desk, out[k])) {
         return false;
@@ -53,6 +53,19 @@ final class Ruin {
     }
     write(desk);
     return true;
+  }
+
+  /** Sorts the few loads taken out; equal ones stay in order. */
+  private void largestFirst(int taken) {
+    for (int k = 1; k < taken; k++) {
+      Load load = out[k];
+      int place = k;
+      while (place > 0 && out[place - 1].units < load.units) {
+        out[place] = out[place - 1];
+        place--;
+      }
+      out[place] = load;
+    }
   }
 
   private void gatherSpots(Desk desk, int minute) {

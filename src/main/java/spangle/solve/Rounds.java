@@ -1,0 +1,109 @@
+package spangle.solve;
+
+import org.jspecify.annotations.Nullable;
+import spangle.plan.clock.WeekPlan;
+
+/**
+ * The search of one thread in rounds: a short cool one for a quick gain, one from the full heat,
+ * then others that warm the best plan up again. A round ends after its moves, the last one with the
+ * search; then the threads compare and go on from the best plan of all. By time, the search ends
+ * when several rounds have brought nothing; a number of steps is always gone to its end.
+ */
+final class Rounds {
+  /** Part of the full heat at which later rounds begin; threads begin at different places. */
+  private static final double[] WARMTH = {0.1, 0.3, 0.03, 1};
+
+  /** The first round ends with this part of the search, however few its moves were. */
+  private static final double QUICK = 0.04;
+
+  /** What is left is not parted again when it is shorter than this many rounds. */
+  private static final double MERGED = 1.5;
+
+  /** The search ends after so many rounds in vain that took this long or this part of its time. */
+  private static final int PATIENCE = 4;
+
+  private static final double PATIENCE_SECONDS = 8;
+  private static final double PATIENCE_PART = 0.25;
+
+  private final Heat heat;
+  private final Pace pace;
+  private final long whole;
+  private final Meeting meeting;
+  private final int thread;
+  private WeekPlan best;
+  private WeekPlan common;
+  private int round;
+  private int vain;
+  private double betterAt;
+  private long began;
+  private double beganFraction;
+  private long length;
+  private boolean last;
+  private double hot;
+  private double fall;
+
+  /**
+   * Rounds of about {@code whole} moves each.
+   *
+   * @param thread number of the thread, from 0
+   */
+  Rounds(Heat heat, Pace pace, long whole, Meeting meeting, int thread, WeekPlan first) {
+    this.heat = heat;
+    this.pace = pace;
+    this.whole = whole;
+    this.meeting = meeting;
+    this.thread = thread;
+    this.best = first;
+    this.common = first;
+    begin(Math.max(1, whole / 10), Math.sqrt(heat.hot() * heat.cold()));
+  }
+
+  private void begin(long moves, double from) {
+    began = pace.tried();
+    beganFraction = pace.fraction();
+    length = moves;
+    hot = from;
+    fall = Math.log(heat.cold() / from);
+  }
+
+  /** Temperature of this moment. */
+  double temperature() {
+    double part =
+        last
+            ? (pace.fraction() - beganFraction) / Math.max(1e-12, 1 - beganFraction)
+            : (double) (pace.tried() - began) / length;
+    return hot * Math.exp(fall * Math.min(1, part));
+  }
+
+  /** Sees every plan the search stands at; another one to go on from when a round is over. */
+  @Nullable WeekPlan turn(WeekPlan now) {
+    if (Bulletin.better(now, best)) {
+      best = now;
+    }
+    boolean quickOver = round == 0 && pace.fraction() >= QUICK;
+    if (last || pace.over() || (pace.tried() - began < length && !quickOver)) {
+      return null;
+    }
+    best = meeting.compare(thread, best);
+    if (Bulletin.better(best, common)) {
+      vain = 0;
+      betterAt = pace.fraction();
+    } else {
+      vain++;
+    }
+    common = best;
+    if (vain >= PATIENCE && !pace.bySteps() && pace.fraction() - betterAt >= patience()) {
+      pace.end();
+      return null;
+    }
+    round++;
+    double warmth = round == 1 ? 1 : WARMTH[(round - 2 + thread) % WARMTH.length];
+    last = pace.remaining() < MERGED * whole;
+    begin(whole, Math.max(2 * heat.cold(), warmth * heat.hot()));
+    return best;
+  }
+
+  private double patience() {
+    return Math.min(PATIENCE_PART, PATIENCE_SECONDS / pace.seconds());
+  }
+}
