@@ -78,6 +78,6 @@ public record GateState(
     return gate.word()
         + ": "
         + standing.word()
-        + (opening.map(o -> " by " + o.words() + " (" + words + ")").orElse(", " + words));
+        + opening.map(o -> " by " + o.words() + " (" + words + ")").orElse(", " + words);
   }
 }
