@@ -22,7 +22,7 @@ class TestNamesTest {
       List<Path> tests =
           files.filter(f -> f.toString().endsWith(".java")).filter(TestNamesTest::tests).toList();
 
-      assertThat(tests).hasSizeGreaterThan(80);
+      assertThat(tests).hasSizeGreaterThan(40);
       assertThat(tests)
           .allSatisfy(
               f -> assertThat(f.getFileName().toString()).matches(".*(Test|Properties)\\.java"));

@@ -1,8 +1,9 @@
 package spangle.audit;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import spangle.plan.Goals;
@@ -109,28 +110,29 @@ final class Figures {
     return sum;
   }
 
-  /** Loads whose lots travel together now and did not before, or in another place. */
+  /** Loads of announced lots that travel otherwise now, elsewhere, or at quite another time. */
   private int moved() {
-    if (view.brief().announced().isEmpty()) {
-      return 0;
-    }
-    Set<List<Object>> announced = new HashSet<>();
+    Map<List<String>, PlannedBatch> announced = new HashMap<>();
+    Set<String> lots = new HashSet<>();
     for (PlannedBatch batch : view.brief().announced()) {
-      batch.loads().forEach(load -> announced.add(whereAndWhen(batch, load)));
+      for (PlannedLoad load : batch.loads()) {
+        announced.putIfAbsent(load.lotIds().stream().sorted().toList(), batch);
+        lots.addAll(load.lotIds());
+      }
     }
     int moved = 0;
     for (LoadView load : view.loads()) {
-      if (!announced.contains(whereAndWhen(load.batch(), load.load()))) {
+      PlannedBatch was = announced.get(load.load().lotIds().stream().sorted().toList());
+      PlannedBatch is = load.batch();
+      boolean stayed =
+          was != null
+              && was.machineId().equals(is.machineId())
+              && Math.abs(was.startMin() - is.startMin()) <= Goals.SWING_MIN;
+      if (!stayed && load.load().lotIds().stream().anyMatch(lots::contains)) {
         moved++;
       }
     }
     return moved;
-  }
-
-  private static List<Object> whereAndWhen(PlannedBatch batch, PlannedLoad load) {
-    List<String> lots = new ArrayList<>(load.lotIds());
-    lots.sort(null);
-    return List.of(batch.machineId(), batch.startMin(), lots);
   }
 
   private PlanFigures sum() {

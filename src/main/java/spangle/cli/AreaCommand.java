@@ -9,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import spangle.measure.Box;
 import spangle.measure.Figures;
@@ -73,9 +72,7 @@ final class AreaCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (count < 1) {
-      throw new ParameterException(spec.commandLine(), "--count is " + count + ": 1 or more");
-    }
+    Ask.count("--count", count);
     Measured measured = measured();
     if (json) {
       print(measured).print(spec.commandLine().getOut());

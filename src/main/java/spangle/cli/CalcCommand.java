@@ -1,5 +1,6 @@
 package spangle.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,15 +11,17 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "calc",
     mixinStandardHelpOptions = true,
-    description = "One number with its working and its source, for the phone call.",
-    subcommands = {
-      AreaCommand.class,
-      CureCommand.class,
-      LiquidCommand.class,
-      PowderCommand.class,
-      ZincCommand.class,
-    })
+    description = "One number with its working and its source, for the phone call.")
 final class CalcCommand implements Callable<Integer> {
+  /** What can be calculated, by name. */
+  static final List<Class<?>> COMMANDS =
+      List.of(
+          AreaCommand.class,
+          CureCommand.class,
+          LiquidCommand.class,
+          PowderCommand.class,
+          ZincCommand.class);
+
   @Spec
   @SuppressWarnings("NullAway.Init")
   private CommandSpec spec;

@@ -3,6 +3,7 @@ package spangle.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -33,7 +34,12 @@ final class FormDetails {
     if (thickness == null) {
       throw ExitException.usage("--thickness is missing: give it like --thickness 3mm");
     }
-    return Quantities.lengthMm(thickness);
+    return Ask.thicknessMm("--thickness", thickness);
+  }
+
+  /** The thickness as it was written, where it was given. */
+  Optional<String> thickness() {
+    return Optional.ofNullable(thickness);
   }
 
   double lengthMm() {

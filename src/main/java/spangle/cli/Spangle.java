@@ -18,19 +18,21 @@ import picocli.CommandLine.Spec;
     name = "spangle",
     mixinStandardHelpOptions = true,
     version = "spangle " + Spangle.VERSION,
-    description = "Plans a metal shop's finishing week: paint racks, oven batches, kettle loads.",
-    subcommands = {
-      AuditCommand.class,
-      CalcCommand.class,
-      CheckCommand.class,
-      CompareCommand.class,
-      FitCommand.class,
-      OrderCommand.class,
-      PlanCommand.class,
-      TemplateCommand.class,
-    })
+    description = "Plans a metal shop's finishing week: paint racks, oven batches, kettle loads.")
 public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";
+
+  /** All commands, by name. */
+  private static final List<Class<?>> COMMANDS =
+      List.of(
+          AuditCommand.class,
+          CalcCommand.class,
+          CheckCommand.class,
+          CompareCommand.class,
+          FitCommand.class,
+          OrderCommand.class,
+          PlanCommand.class,
+          TemplateCommand.class);
 
   @Spec
   @SuppressWarnings("NullAway.Init")
@@ -63,8 +65,9 @@ public final class Spangle implements Callable<Integer> {
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     Complaints complaints = new Complaints();
     try {
-      return new CommandLine(new Spangle())
-          .setOut(out)
+      CommandLine line = new CommandLine(new Spangle());
+      Subcommands.add(line, COMMANDS, args, 0);
+      return line.setOut(out)
           .setErr(err)
           .setParameterExceptionHandler(complaints)
           .setExecutionExceptionHandler(complaints)

@@ -16,9 +16,7 @@ import spangle.intake.problem.Problem;
 import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
 import spangle.plan.Finding;
-import spangle.plan.Held;
 import spangle.plan.Plan;
-import spangle.plan.json.Gate;
 import spangle.plan.json.InputDigest;
 import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
@@ -159,7 +157,7 @@ public final class PlanDesk {
         seen.isEmpty() ? "." : seen,
         inputs,
         overlay.flatMap(path -> digest(out, path, made)),
-        made.week().held().stream().map(PlanDesk::gate).toList(),
+        GateList.of(made.week()),
         made.week().brief(),
         made.plan(),
         made.findings(),
@@ -186,16 +184,5 @@ public final class PlanDesk {
         .input()
         .overlay()
         .map(o -> new OverlayDigest(o.title(), seenFrom(out, overlay), o.bytes(), o.sha256()));
-  }
-
-  private static Gate gate(Held held) {
-    return new Gate(
-        held.jobId(),
-        held.partId(),
-        held.gate(),
-        false,
-        held.pieces(),
-        held.words() + "; opens with: " + held.opens(),
-        held.whoAnswers());
   }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import spangle.coating.zinc.ZincInspection;
 import spangle.coating.zinc.ZincRow;
 import spangle.equipment.KettleProfile;
 import spangle.estimate.Purchase;
@@ -24,10 +25,12 @@ import spangle.intake.brief.KettleWays;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Problem;
+import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.Coating;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
+import spangle.part.Material;
 import spangle.plan.Finding;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
@@ -114,12 +117,23 @@ final class ReportDesk {
         .map(ReportDesk::question)
         .forEach(questions::add);
     for (PartFacts part : week.parts()) {
-      if (part.route().equals("zinc") || part.route().equals("duplex")) {
-        draws.steel(part).questions().forEach(q -> questions.add(steel(part, q)));
+      boolean zinc = part.route().equals("zinc") || part.route().equals("duplex");
+      if (zinc && part.material() == Material.STEEL) {
+        boolean asked = asked(part, ProblemCode.STEEL_UNKNOWN);
+        draws.steel(part).questions().stream()
+            .filter(q -> !asked)
+            .forEach(q -> questions.add(steel(part, q)));
         draws.steel(part).warnings().forEach(w -> questions.add(steel(part, w)));
       }
     }
     return questions;
+  }
+
+  private boolean asked(PartFacts part, ProblemCode code) {
+    return week.input().problems().stream()
+        .anyMatch(
+            p ->
+                p.code() == code && p.job().equals(part.jobId()) && p.part().equals(part.partId()));
   }
 
   private static Question steel(PartFacts part, String words) {
@@ -127,7 +141,7 @@ final class ReportDesk {
         WeekIndex.key(part.jobId(), part.partId()),
         "steel",
         words,
-        "design, from the mill certificate",
+        "design",
         Danger.WORK,
         OptionalInt.of(part.dueMin()));
   }
@@ -259,10 +273,11 @@ final class ReportDesk {
     return new LotNote(
         lot.id(),
         part.thickestMm(),
-        part.hooks() + (part.hooks() == 1 ? " hook" : " hooks") + " a piece",
+        part.hooks() == 1 ? "hook" : "hook, " + part.hooks() + " a piece",
         part.showFace(),
         part.masking(),
         film,
+        week.gates(part.jobId(), part.partId()).map(GateList::lines).orElse(List.of()),
         zinc ? Optional.of(zincNote(part)) : Optional.empty());
   }
 
@@ -274,12 +289,13 @@ final class ReportDesk {
         answer == null ? "in the basket" : FitWording.attitude(answer),
         answer == null ? 0 : answer.hangDeg(),
         answer == null ? 1 : answer.dips(),
+        answer != null && answer.verdict() != Verdict.STRAIGHT,
         draws.steel(part).steelClass().word() + ": " + draws.steel(part).steelClass().look(),
         !duplex,
         part.hollow(),
         row.meanUm(),
         row.localUm(),
-        ControlSample.pieces(part.pieces()));
+        ZincInspection.sample(part.pieces()));
   }
 
   private Optional<FitAnswer> fit(PartFacts part) {

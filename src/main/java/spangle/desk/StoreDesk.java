@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import spangle.coating.powder.PowderNeed;
 import spangle.estimate.Purchase;
 import spangle.estimate.Purchases;
 import spangle.estimate.StoreItem;
@@ -31,9 +32,6 @@ import spangle.plan.PlannedLoad;
 
 /** What a planned week draws on the stores, and what is to be bought. */
 final class StoreDesk {
-  /** Spread of sprayed powder and mixed paint about the likely figure (common practice). */
-  private static final LowLikelyHigh SPRAY = new LowLikelyHigh(0.85, 1, 1.25);
-
   private final PreparedWeek week;
   private final Plan plan;
   private final WeekIndex index;
@@ -145,7 +143,7 @@ final class StoreDesk {
   /** Sprayed powder or mixed paint; zinc bought, which is zinc on the work over the yield. */
   private LowLikelyHigh amount(Lot lot) {
     if (lot.finish().kind() != FinishKind.ZINC) {
-      return SPRAY.times(lot.materialKg());
+      return PowderNeed.SPREAD.times(lot.materialKg());
     }
     PartFacts part = index.part(lot);
     LowLikelyHigh growth = draws.steel(part).steelClass().growth();

@@ -3,6 +3,7 @@ package spangle.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +15,8 @@ public final class Quantities {
   private static final int LONGEST_TEXT = 200;
   private static final Pattern NUMBER_THEN_UNIT =
       Pattern.compile("([-+0-9.,/ ]*[0-9.,](?:[eE][+-]?[0-9]+)?)\\s*(\\S.*)?", Pattern.DOTALL);
+  private static final Pattern INCH =
+      Pattern.compile("in|inch|inches|\"|\u2033", Pattern.CASE_INSENSITIVE);
   private static final Pattern TIMES = Pattern.compile("\\s*[xX×*]\\s*");
 
   private Quantities() {}
@@ -116,6 +119,21 @@ public final class Quantities {
       sizes.add(0, inHouseUnit(QuantityKind.LENGTH, text, Numbers.parse(parts.group(1)), unit));
     }
     return List.copyOf(sizes);
+  }
+
+  /**
+   * The number of inches, when a length was written in inches: some standards have rows of their
+   * own for inch sizes, which lie a hair beside the metric ones.
+   *
+   * @return empty when the text is in another unit or is no length
+   */
+  public static OptionalDouble inches(String text) {
+    Matcher parts = NUMBER_THEN_UNIT.matcher(text.strip());
+    if (text.length() > LONGEST_TEXT || !parts.matches() || parts.group(2) == null) {
+      return OptionalDouble.empty();
+    }
+    boolean inch = INCH.matcher(parts.group(2).strip()).matches();
+    return inch ? OptionalDouble.of(Numbers.parse(parts.group(1))) : OptionalDouble.empty();
   }
 
   /** Reads {@code LxWxH} with unit as a box. */

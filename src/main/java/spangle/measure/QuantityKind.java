@@ -20,7 +20,13 @@ public enum QuantityKind {
   /** Difference of two temperatures, house unit K. */
   TEMPERATURE_DIFFERENCE("a temperature difference", "K", "30K or 54F", true),
   /** Duration, house unit minutes. */
-  DURATION("a duration", "min", "25min or 1.5h", false);
+  DURATION("a duration", "min", "25min or 1.5h", false),
+  /** Air flow of a booth or an oven exhaust, house unit m3/h. */
+  AIR_FLOW("an air flow", "m3/h", "6000m3/h or 3500cfm", false),
+  /** Powder through a gun, house unit kg/h. */
+  MASS_FLOW("a mass flow", "kg/h", "12kg/h or 200g/min", false),
+  /** Paint through a gun, house unit l/h. */
+  VOLUME_FLOW("a volume flow", "l/h", "9l/h or 150ml/min", false);
 
   private final String noun;
   private final String houseUnit;

@@ -110,7 +110,34 @@ final class Units {
             .add(x -> x * 60, "h", "hr", "hrs", "hour", "hours")
             .add(x -> x * 1440, "d", "day", "days")
             .done());
+    flows(table);
     return table;
+  }
+
+  private static void flows(Map<QuantityKind, Map<String, DoubleUnaryOperator>> table) {
+    table.put(
+        QuantityKind.AIR_FLOW,
+        new Symbols()
+            .add(SAME, "m3/h")
+            .add(x -> x * 60, "m3/min")
+            .add(x -> x * 3600, "m3/s")
+            .add(x -> CustomaryUnits.cubicFootToLitre(x) * 60 / 1000, "cfm", "ft3/min")
+            .done());
+    table.put(
+        QuantityKind.MASS_FLOW,
+        new Symbols()
+            .add(SAME, "kg/h")
+            .add(x -> x * 60 / 1000, "g/min")
+            .add(CustomaryUnits::poundToKg, "lb/h")
+            .done());
+    table.put(
+        QuantityKind.VOLUME_FLOW,
+        new Symbols()
+            .add(SAME, "l/h")
+            .add(x -> x * 60 / 1000, "ml/min")
+            .add(x -> x * 60, "l/min")
+            .add(CustomaryUnits::gallonToLitre, "gal/h")
+            .done());
   }
 
   private static final class Symbols {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param faceOut which side is the show face
  * @param masks what is plugged or masked, with counts
  * @param film film wanted, in words: "60 to 90 um"
+ * @param gates how its gates stand, line by line
  * @param zinc only for zinc legs
  */
 public record LotNote(
@@ -22,10 +23,12 @@ public record LotNote(
     String faceOut,
     List<String> masks,
     String film,
+    List<String> gates,
     Optional<ZincNote> zinc) {
-  /** Copies the list. */
+  /** Copies the lists. */
   public LotNote {
     masks = List.copyOf(masks);
+    gates = List.copyOf(gates);
   }
 
   /**
@@ -35,6 +38,7 @@ public record LotNote(
    *     overlap 300 mm"
    * @param tiltDeg angle to hang it at; 0 for level
    * @param dips 1 or 2
+   * @param special true where it goes in only tilted or in two dips
    * @param steelClass the steel's reactivity in words
    * @param quench false for work that is painted afterwards
    * @param hollow true where vents and drains must be seen open by two people
@@ -46,6 +50,7 @@ public record LotNote(
       String attitude,
       double tiltDeg,
       int dips,
+      boolean special,
       String steelClass,
       boolean quench,
       boolean hollow,

@@ -1,7 +1,9 @@
 package spangle.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import spangle.plan.PlanFigures;
 import spangle.report.week.Answer;
 import spangle.report.week.Printable;
@@ -14,33 +16,65 @@ public final class TerminalSummary {
   /** Columns of an ordinary terminal. */
   public static final int COLUMNS = 80;
 
-  private static final int ANSWER_AT = 38;
+  /** Lines of an ordinary terminal, less the two that name the sheets. */
+  public static final int LINES = 24;
+
+  private static final int ANSWER_AT = 15;
+
+  /** Heading, figures, and the line at the foot. */
+  private static final int AROUND = 3;
 
   private TerminalSummary() {}
 
   /** The screen; every line ends with a line feed. */
   public static String of(WeekReport report) {
     WeekIndex index = new WeekIndex(report);
+    List<Answer> answers = TenAnswers.of(index);
+    int[] shown = room(answers);
     List<String> lines = new ArrayList<>();
-    lines.add(
+    String heading =
         report.brief().name()
             + ", week of "
             + index.time().week()
             + ", version "
-            + report.heading().version());
-    lines.add(figures(index));
-    for (Answer answer : TenAnswers.of(index)) {
-      answer(lines, answer);
+            + report.heading().version();
+    lines.add(Say.cut(line(heading), COLUMNS));
+    lines.add(Say.cut(figures(index), COLUMNS));
+    for (int i = 0; i < answers.size(); i++) {
+      answer(lines, answers.get(i), shown[i]);
     }
     int findings = report.waiting().findings().size();
     lines.add(
         findings > 0
-            ? "THE PLAN BREAKS " + Say.count(findings, "RULE").toUpperCase(java.util.Locale.ROOT)
+            ? "THE PLAN BREAKS " + Say.count(findings, "RULE").toUpperCase(Locale.ROOT)
             : "! needs you. Local codes and licensed practice decide.");
-    StringBuilder out = new StringBuilder();
-    lines.forEach(
-        line -> out.append(cut(Printable.text(line).replace('\n', ' '), COLUMNS)).append('\n'));
-    return out.toString();
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** How many details each answer shows: one each, then more where a person is needed. */
+  private static int[] room(List<Answer> answers) {
+    int[] shown = answers.stream().mapToInt(a -> Math.min(1, a.details().size())).toArray();
+    int left = LINES - AROUND - answers.size();
+    for (int lines : shown) {
+      left -= lines;
+    }
+    List<Integer> order = new ArrayList<>();
+    for (int i = answers.size() - 1; i >= 0; i--) {
+      order.add(i);
+    }
+    order.sort(Comparator.comparing(i -> !answers.get(i).alarm()));
+    boolean grew = true;
+    while (left > 0 && grew) {
+      grew = false;
+      for (int i : order) {
+        if (left > 0 && shown[i] < answers.get(i).details().size()) {
+          shown[i]++;
+          left--;
+          grew = true;
+        }
+      }
+    }
+    return shown;
   }
 
   private static String figures(WeekIndex index) {
@@ -53,30 +87,22 @@ public final class TerminalSummary {
         Say.count(f.colourChanges(), "colour change"));
   }
 
-  private static void answer(List<String> lines, Answer answer) {
+  private static void answer(List<String> lines, Answer answer, int shown) {
+    int room = COLUMNS - ANSWER_AT;
     String mark = answer.alarm() ? "!" : " ";
     String number = answer.number() < 10 ? " " + answer.number() : "" + answer.number();
-    String question = mark + number + " " + answer.question();
-    lines.add(pad(question) + answer.answer());
-    if (!answer.details().isEmpty()) {
-      String more = answer.details().size() > 1 ? " (+" + (answer.details().size() - 1) + ")" : "";
-      String detail = Printable.line(answer.details().get(0));
-      lines.add("      " + cut(detail, COLUMNS - 6 - more.length()) + more);
+    String topic = mark + number + " " + answer.topic();
+    lines.add(
+        topic + " ".repeat(ANSWER_AT - topic.length()) + Say.cut(line(answer.answer()), room));
+    for (int i = 0; i < shown; i++) {
+      int unseen = answer.details().size() - shown;
+      String more = i == shown - 1 && unseen > 0 ? " (+" + unseen + ")" : "";
+      String detail = line(answer.details().get(i));
+      lines.add(" ".repeat(ANSWER_AT) + Say.cut(detail, room - more.length()) + more);
     }
   }
 
-  private static String pad(String question) {
-    return question + " ".repeat(Math.max(1, ANSWER_AT - question.length()));
-  }
-
-  private static String cut(String line, int room) {
-    if (line.codePointCount(0, line.length()) <= room) {
-      return stripEnd(line);
-    }
-    return line.substring(0, line.offsetByCodePoints(0, room - 3)) + "...";
-  }
-
-  private static String stripEnd(String line) {
-    return line.stripTrailing();
+  private static String line(String words) {
+    return Printable.line(words);
   }
 }

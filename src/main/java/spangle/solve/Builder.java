@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
+import spangle.plan.PlannedBatch;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LineFacts;
@@ -40,18 +41,24 @@ final class Builder {
 
   /** The first plan. */
   WeekPlan build() {
+    return build(List.of());
+  }
+
+  /** The first plan, with these batches of an earlier one in their order ahead of all new work. */
+  WeekPlan build(List<PlannedBatch> earlier) {
     for (LineFacts line : floor.lines) {
       rows[line.index] = new Batch[line.machines.length][];
       for (int m = 0; m < line.machines.length; m++) {
         rows[line.index][m] = floor.frozen(line.index, m);
       }
     }
+    new Recall(floor, hanging).recall(earlier, rows, done);
     WeekPlan plan = clock.plan(rows);
     for (int l : floor.lineOrder) {
       for (LotFacts lot : floor.lots) {
         endGuess[lot.index] = plan.lotEnd(lot.index);
       }
-      new OneLine(floor.lines[l]).fill();
+      new OneLine(floor.lines[l], plan).fill();
       plan = clock.plan(rows);
     }
     return plan;
@@ -65,15 +72,18 @@ final class Builder {
     private int[] waiting;
     private int count;
 
-    OneLine(LineFacts line) {
+    OneLine(LineFacts line, WeekPlan before) {
       this.line = line;
       guesses = new MachineGuess[line.machines.length];
       for (int m = 0; m < guesses.length; m++) {
         guesses[m] = new MachineGuess(line, line.machines[m]);
         List<Batch> row = new ArrayList<>();
-        for (Batch batch : rows[line.index][m]) {
+        for (int k = 0; k < rows[line.index][m].length; k++) {
+          Batch batch = rows[line.index][m][k];
           row.add(batch);
-          guesses[m].standBehind(batch);
+          if (before.line(line.index).row(m).runs(k)) {
+            guesses[m].pass(batch, before.line(line.index).row(m).start(k));
+          }
         }
         filled.add(row);
       }

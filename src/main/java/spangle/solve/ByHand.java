@@ -92,7 +92,7 @@ public final class ByHand {
         guesses[m] = new MachineGuess(line, line.machines[m]);
         List<Batch> row = new ArrayList<>(Arrays.asList(rows[line.index][m]));
         for (Batch frozen : row) {
-          guesses[m].standBehind(frozen);
+          guesses[m].pass(frozen, frozen.frozen.orElseThrow().startMin());
         }
         filled.add(row);
       }

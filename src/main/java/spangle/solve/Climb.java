@@ -16,6 +16,7 @@ final class Climb {
   private static final long FEWEST = 50_000;
 
   private final Floor floor;
+  private final boolean gently;
   private final SolveOptions options;
   private final long seed;
   private final int thread;
@@ -26,6 +27,7 @@ final class Climb {
 
   Climb(
       Floor floor,
+      boolean gently,
       SolveOptions options,
       int thread,
       Meeting meeting,
@@ -33,6 +35,7 @@ final class Climb {
       AtomicBoolean stop,
       Bulletin bulletin) {
     this.floor = floor;
+    this.gently = gently;
     this.options = options;
     this.seed = options.seed() + 7919L * thread;
     this.thread = thread;
@@ -55,7 +58,7 @@ final class Climb {
         options.bySteps()
             ? Pace.steps(options.steps(), stop)
             : Pace.seconds(options.seconds(), stop);
-    Heat heat = Heat.of(floor);
+    Heat heat = gently ? Heat.of(floor).gentle() : Heat.of(floor);
     long perLot = floor.isCoupled() ? PER_LOT_WALKED : PER_LOT;
     long whole = Math.max(FEWEST, perLot * floor.lots.length);
     Rounds rounds = new Rounds(heat, pace, whole, meeting, thread, first);

@@ -13,6 +13,13 @@ import spangle.plan.clock.LotFacts;
  * @param cold at the end
  */
 record Heat(double hot, double cold) {
+  private static final double GENTLE = 0.05;
+
+  /** For a plan people already know: warm enough to leave a dead end, not to shuffle the week. */
+  Heat gentle() {
+    return new Heat(Math.max(1.01 * cold, GENTLE * hot), cold);
+  }
+
   static Heat of(Floor floor) {
     double dwell = 0;
     for (LotFacts lot : floor.lots) {

@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.optaplanner.core.config.solver.EnvironmentMode;
+import spangle.plan.PlannedBatch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.WeekClock;
 import spangle.plan.clock.WeekPlan;
@@ -15,6 +16,7 @@ import spangle.plan.clock.WeekPlan;
 /** The search of one week from the first plan to the best found, on one or more threads. */
 final class Search {
   private final Floor floor;
+  private final List<PlannedBatch> earlier;
   private final SolveOptions options;
   private final EnvironmentMode mode;
   private final AtomicBoolean stop;
@@ -22,11 +24,13 @@ final class Search {
 
   Search(
       Floor floor,
+      List<PlannedBatch> earlier,
       SolveOptions options,
       EnvironmentMode mode,
       AtomicBoolean stop,
       ProgressListener listener) {
     this.floor = floor;
+    this.earlier = List.copyOf(earlier);
     this.options = options;
     this.mode = mode;
     this.stop = stop;
@@ -34,7 +38,7 @@ final class Search {
   }
 
   WeekPlan best() {
-    WeekPlan first = new Builder(floor, new WeekClock(floor)).build();
+    WeekPlan first = new Builder(floor, new WeekClock(floor)).build(earlier);
     bulletin.offer(first);
     if (floor.lots.length == 0 || first.batches().length == 0 || nothingToDo()) {
       return first;
@@ -44,7 +48,8 @@ final class Search {
     try {
       List<Future<WeekPlan>> found = new ArrayList<>();
       for (int t = 0; t < options.threads(); t++) {
-        Climb climb = new Climb(floor, options, t, meeting, mode, stop, bulletin);
+        Climb climb =
+            new Climb(floor, !earlier.isEmpty(), options, t, meeting, mode, stop, bulletin);
         found.add(threads.submit(() -> climb.from(first)));
       }
       WeekPlan best = first;

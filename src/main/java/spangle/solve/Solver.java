@@ -1,9 +1,11 @@
 package spangle.solve;
 
+import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.optaplanner.core.config.solver.EnvironmentMode;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
 import spangle.plan.SolveNote;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.WeekPlan;
@@ -37,8 +39,19 @@ public final class Solver {
    * @throws IllegalArgumentException when the brief names what it does not say
    */
   public Plan solve(Brief brief, SolveOptions options, ProgressListener listener) {
+    return solve(brief, List.of(), options, listener);
+  }
+
+  /**
+   * The best plan found when the search starts from what an earlier plan has.
+   *
+   * @param earlier batches to start from, as far as they are still possible; empty to start anew
+   * @throws IllegalArgumentException when the brief names what it does not say
+   */
+  public Plan solve(
+      Brief brief, List<PlannedBatch> earlier, SolveOptions options, ProgressListener listener) {
     Floor floor = Floor.of(brief);
-    WeekPlan best = new Search(floor, options, mode, stop, listener).best();
+    WeekPlan best = new Search(floor, earlier, options, mode, stop, listener).best();
     String method =
         "simulated annealing over immutable plans, OptaPlanner local search, "
             + options.threads()

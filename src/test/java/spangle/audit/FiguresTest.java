@@ -126,4 +126,14 @@ class FiguresTest {
     assertThat(same.moved()).isZero();
     assertThat(moved.moved()).isEqualTo(1);
   }
+
+  @Test
+  void aQuarterOfAnHourIsNoMoveAndNewWorkIsNone() {
+    PlannedBatch later = PlanFixtures.simpleBake("oven-1 #1", "P01", 375, "A");
+    PlannedBatch muchLater = PlanFixtures.simpleBake("oven-1 #1", "P01", 376, "A");
+    PlannedBatch added = PlanFixtures.simpleBake("oven-1 #2", "P02", 420, "B");
+    Brief brief = yard().lots(powderLot("A"), powderLot("B")).announced(grey).build();
+    assertThat(Figures.of(new PlanView(brief, plan(later, added))).moved()).isZero();
+    assertThat(Figures.of(new PlanView(brief, plan(muchLater, added))).moved()).isEqualTo(1);
+  }
 }

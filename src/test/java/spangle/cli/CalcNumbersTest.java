@@ -154,7 +154,10 @@ class CalcNumbersTest {
     JsonNode cure = json("calc cure --steel 6mm --oven 170C --window 10@180");
 
     assertThat(cure.at("/verdict").asText()).isEqualTo("cannot cure");
-    assertThat(cure.at("/dwell_min").isNull()).isTrue();
+    assertThat(cure.at("/dwell_min").has("min")).isTrue();
+    assertThat(cure.at("/dwell_min/min").isNull()).isTrue();
+    assertThat(cure.at("/dwell_min/max").isNull()).isTrue();
+    assertThat(cure.at("/heat_up_min").isNull()).isTrue();
   }
 
   @ParameterizedTest

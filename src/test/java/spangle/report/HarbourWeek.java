@@ -229,12 +229,18 @@ final class HarbourWeek {
                   ? List.of("8 x M8 stud caps", "4 x earth point, 20 mm disc")
                   : List.of(),
               "60 to 90 um",
+              frame
+                  ? List.of(
+                      "hollows: opened by hanger 1, kettle lead, 2026-11-06 14:20: light seen through",
+                      "clear: material")
+                  : List.of(zinc ? "clear: material, hollows" : "clear: heat"),
               zinc
                   ? Optional.of(
                       new ZincNote(
                           frame ? "tilted, 24 to 36 degrees" : "straight",
                           frame ? 30 : 0,
                           1,
+                          frame,
                           frame ? "class A, ordinary" : "not known: sample first",
                           !frame,
                           frame,
@@ -261,7 +267,7 @@ final class HarbourWeek {
       }
       if (!batch.machineId().equals("kettle")) {
         String probe = batch.loads().get(0).lotIds().get(0);
-        batches.add(new BatchNote(batch.id(), probe, probe, 14, 12, 40, 180, ""));
+        batches.add(new BatchNote(batch.id(), probe, probe, 14, 12, 44, 180, ""));
       }
     }
     return new SheetFacts(

@@ -16,6 +16,11 @@ import spangle.measure.MeasureException;
  */
 public record PaintNeed(
     double areaM2, double filmUm, double solidsPct, double thinnerPct, double loss) {
+  /** ft2 that a US gallon of nothing but solids covers 1 mil thick: 231 in3 / 144 in2 / 0.001. */
+  public static final double FT2_MIL_GAL = 231 / 144.0 * 1000;
+
+  private static final double UM_PER_MIL = 25.4;
+
   /** Checks the limits. */
   public PaintNeed {
     check(areaM2 > 0, areaM2, "an area above 0 m2");
@@ -59,17 +64,25 @@ public record PaintNeed(
   /**
    * Litres of each component in mix order, thinner last.
    *
-   * @param parts mix ratio by volume, base first
+   * @param ratio base first
    */
-  public List<Double> componentsL(List<Double> parts) {
-    double sum = parts.stream().mapToDouble(Double::doubleValue).sum();
-    check(!parts.isEmpty() && parts.stream().allMatch(p -> p > 0), sum, "a mix such as 4:1");
-    double unthinned = litres() / (1 + thinnerPct / 100);
+  public List<Double> componentsL(MixRatio ratio) {
+    double unthinned = unthinnedL();
     List<Double> components = new ArrayList<>();
-    parts.forEach(p -> components.add(unthinned * p / sum));
+    ratio.volumeShares().forEach(share -> components.add(unthinned * share));
     if (thinnerPct > 0) {
       components.add(litres() - unthinned);
     }
     return components;
+  }
+
+  /** Litres of mixture before thinner. */
+  public double unthinnedL() {
+    return litres() / (1 + thinnerPct / 100);
+  }
+
+  /** Spreading rate of the thinned paint without loss, ft2 per US gallon: 1604 solids / mil. */
+  public double spreadingFt2Gal() {
+    return FT2_MIL_GAL * thinnedSolidsPct() / 100 / (filmUm / UM_PER_MIL);
   }
 }

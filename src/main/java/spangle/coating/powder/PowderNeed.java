@@ -1,5 +1,6 @@
 package spangle.coating.powder;
 
+import spangle.measure.LowLikelyHigh;
 import spangle.measure.MeasureException;
 
 /**
@@ -20,6 +21,17 @@ public record PowderNeed(
     double specificGravity,
     double use,
     double colourLossKg) {
+  /** ft2 that a lb of specific gravity 1 covers 1 mil thick: 12000 / 62.4. */
+  public static final double FT2_MIL_LB = 12_000 / 62.4;
+
+  /** m2 that a kg of specific gravity 1 covers 1 mil thick: 1000 / 25.4. */
+  public static final double M2_MIL_KG = 1000 / 25.4;
+
+  /** Spread of what is sprayed about the likely figure (common practice). */
+  public static final LowLikelyHigh SPREAD = new LowLikelyHigh(0.85, 1, 1.25);
+
+  private static final double UM_PER_MIL = 25.4;
+
   /** Checks the limits. */
   public PowderNeed {
     above(areaM2, "an area", "m2");
@@ -45,6 +57,33 @@ public record PowderNeed(
   /** Theoretical coverage, m2/kg. */
   public double coverageM2Kg() {
     return 1000 / (specificGravity * filmUm);
+  }
+
+  /** Theoretical coverage in ft2/lb: 12000 / 62.4 / (SG x mil). */
+  public double coverageFt2Lb() {
+    return FT2_MIL_LB / (specificGravity * filmUm / UM_PER_MIL);
+  }
+
+  /** Film on the work, g/m2. */
+  public double filmGM2() {
+    return specificGravity * filmUm;
+  }
+
+  /** Powder to draw as a planning range about the use that was given. */
+  public LowLikelyHigh toDrawRangeKg() {
+    return SPREAD.map(factor -> factor * sprayedKg() + colourLossKg);
+  }
+
+  /**
+   * Powder to draw as a planning range.
+   *
+   * @param uses share that stays, low to high; the least use draws the most
+   */
+  public LowLikelyHigh toDrawRangeKg(LowLikelyHigh uses) {
+    return new LowLikelyHigh(
+        filmKg() / uses.high() + colourLossKg,
+        filmKg() / uses.likely() + colourLossKg,
+        filmKg() / uses.low() + colourLossKg);
   }
 
   /** Powder that stays as film, hooks counted, kg. */

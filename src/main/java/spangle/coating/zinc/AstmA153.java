@@ -1,5 +1,6 @@
 package spangle.coating.zinc;
 
+import java.util.OptionalDouble;
 import spangle.measure.Limits;
 
 /**
@@ -55,6 +56,24 @@ public enum AstmA153 {
   /** Class of a washer by its thickness. */
   public static AstmA153 washer(double thicknessMm) {
     return Limits.above(thicknessMm, 0, "a thickness", "mm") >= WASHER_MM ? C : D;
+  }
+
+  /**
+   * The class as a row: the mean of the specimens, and the least of any one in place of the local
+   * value. The standard judges by mass, so a um is taken at the mass the class prints.
+   */
+  public ZincRow row() {
+    return new ZincRow(
+        singleUm,
+        meanUm,
+        meanGM2 / meanUm,
+        OptionalDouble.of(meanGM2),
+        "ASTM A153 (2016) Table 1, class " + word(),
+        false);
+  }
+
+  private String word() {
+    return name().length() == 1 ? name() : name().charAt(0) + "-" + name().charAt(1);
   }
 
   /** Least mean coating mass, g/m2. */

@@ -50,7 +50,13 @@ public record ZincInspection(
         row.meanUm());
   }
 
-  private static int sample(int lot) {
+  /**
+   * Articles in the control sample of a lot (ISO 1461, the table of the 1999 and 2009 text, from
+   * memory).
+   *
+   * @param lot articles in the lot
+   */
+  public static int sample(int lot) {
     if (lot <= 3) {
       return lot;
     }

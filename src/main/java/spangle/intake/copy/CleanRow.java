@@ -54,6 +54,8 @@ final class CleanRow {
           "hollow",
           "overlaps",
           "vents_checked",
+          "pockets",
+          "soldered",
           "certificate",
           "si_pct",
           "p_pct",
@@ -95,6 +97,8 @@ final class CleanRow {
     row.put("hollow", HollowWords.members(part.hollows()));
     row.put("overlaps", HollowWords.overlaps(part.hollows()));
     row.put("vents_checked", signatures(part.hollows().ventsChecked()));
+    row.put("pockets", word(part.hollows().pockets()));
+    row.put("soldered", word(part.hollows().soldered()));
     row.heat(part.heat());
     row.handling(part.handling());
     row.put("note", part.note());

@@ -168,6 +168,8 @@ public enum ProblemCode {
   SETTING_BAD(Severity.STOP, Meanwhile.STOPPED),
   /** A signature that does not count. */
   GATE_RECORD_BAD(Severity.ASK, Meanwhile.IGNORED),
+  /** An event that cannot be. */
+  EVENT_BAD(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** An answer to nothing, or to a value that has changed. */
   ANSWER_STALE(Severity.ASK, Meanwhile.IGNORED),
   /** A formula whose stored result was used. */

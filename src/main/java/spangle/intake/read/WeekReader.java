@@ -25,6 +25,7 @@ import spangle.intake.week.KitOrder;
 import spangle.intake.week.OverlayNote;
 import spangle.intake.week.Shop;
 import spangle.intake.week.WeekInput;
+import spangle.plan.event.EventLog;
 
 /** Reads a week folder: everything that can be used, and every problem of every file at once. */
 public final class WeekReader {
@@ -122,6 +123,10 @@ public final class WeekReader {
         group("gates.yaml", false)
             .map(g -> GateReader.read(g, jobs, new Notes(problems, false)))
             .orElseGet(List::of);
+    EventLog events =
+        group("events.yaml", false)
+            .map(g -> events(g, shop.get(), catalogue, jobs))
+            .orElse(EventLog.EMPTY);
     answers.noteStale(problems);
     problems.removeIf(p -> measured(p, gates));
     Optional<WeekInput> input =
@@ -135,6 +140,7 @@ public final class WeekReader {
                     jobs,
                     kits,
                     gates,
+                    events,
                     sorted(),
                     merge.rows(),
                     folder.digests(),
@@ -161,6 +167,11 @@ public final class WeekReader {
     return group("kits.yaml", overlay, "kits", false)
         .map(g -> KitReader.read(g, times, jobs, new Notes(problems, false)))
         .orElseGet(List::of);
+  }
+
+  private EventLog events(Datum.Group group, Shop shop, Catalogue catalogue, List<Job> jobs) {
+    Times times = new Times(shop.weekStart(), Times.Order.YMD);
+    return EventReader.read(group, times, jobs, shop, catalogue, new Notes(problems, false));
   }
 
   private Reading reading(Optional<WeekInput> input, WeekInput.Rows rows, AnswerBook answers) {

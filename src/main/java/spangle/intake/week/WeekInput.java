@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import spangle.intake.problem.Problem;
+import spangle.plan.event.EventLog;
 
 /**
  * All that was read of a week folder.
@@ -15,6 +16,7 @@ import spangle.intake.problem.Problem;
  * @param jobs accepted jobs by id
  * @param kits kits by id
  * @param gates gates somebody has opened
+ * @param events what has happened so far, as reported
  * @param problems danger first, then what is due first
  * @param rows how many rows there were and what became of them
  * @param digests SHA-256 of every file read, in hexadecimal, by path below the folder
@@ -27,6 +29,7 @@ public record WeekInput(
     List<Job> jobs,
     List<KitOrder> kits,
     List<GateRecord> gates,
+    EventLog events,
     List<Problem> problems,
     Rows rows,
     SortedMap<String, String> digests,

@@ -2,6 +2,7 @@ package spangle.plan.clock;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
+import spangle.plan.Goals;
 import spangle.plan.PlannedLoad;
 
 /** One filled carrier: lots of one finish, with what they come to together. Never changes. */
@@ -140,6 +141,8 @@ public final class Load {
     if (announcedMachine == Announced.NOT_ASKED) {
       return 0;
     }
-    return machine == announcedMachine && startMin == announcedStart ? 0 : 1;
+    boolean there =
+        machine == announcedMachine && Math.abs(startMin - announcedStart) <= Goals.SWING_MIN;
+    return there ? 0 : 1;
   }
 }

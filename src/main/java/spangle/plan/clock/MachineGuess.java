@@ -39,9 +39,4 @@ public final class MachineGuess {
     heat = machine.heatFree(startMin, batch.massKg);
     setting = batch.setting;
   }
-
-  /** Stands behind a frozen batch. */
-  public void standBehind(Batch batch) {
-    pass(batch, batch.frozen.orElseThrow().startMin());
-  }
 }

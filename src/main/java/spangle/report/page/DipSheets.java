@@ -48,10 +48,9 @@ final class DipSheets {
         place.lots().stream().map(l -> index.note(l).flatMap(LotNote::zinc)).toList();
     boolean hollow = notes.stream().anyMatch(n -> n.map(ZincNote::hollow).orElse(true));
     boolean quench = notes.stream().allMatch(n -> n.map(ZincNote::quench).orElse(false));
-    Optional<ZincNote> special =
-        notes.stream().flatMap(Optional::stream).filter(DipSheets::special).findFirst();
+    boolean special = notes.stream().flatMap(Optional::stream).anyMatch(ZincNote::special);
     String sketch = page == 0 ? sketch(place) : "";
-    int measured = notes.stream().mapToInt(n -> n.map(ZincNote::readings).orElse(0)).sum();
+    int measured = measured(place);
     int wires = place.lots().stream().mapToInt(l -> l.pieces() * l.item().hooksPerPiece()).sum();
     return new DipSheet(
         heads.head(place, page, pages),
@@ -64,7 +63,7 @@ final class DipSheets {
         heads.mass(place.massKg() + place.carrier().ownMassKg()),
         wires > 0 ? Say.count(wires, "wire") : "loose in the basket",
         attitudes(notes),
-        special.isPresent(),
+        special,
         sketch,
         page == 0 ? heads.picture(place, sketch.isEmpty()) : "",
         place.machine().name() + ", " + index.time().at(place.batch().startMin()),
@@ -80,7 +79,17 @@ final class DipSheets {
         index.note(place.load()).map(LoadNote::cautions).orElse(List.of()));
   }
 
-  private static boolean special(ZincNote note) {
+  /** Pieces to measure: those the standard asks of a lot, but no more than hang here. */
+  private int measured(LoadPlace place) {
+    int measured = 0;
+    for (Lot lot : place.lots()) {
+      int asked = index.note(lot).flatMap(LotNote::zinc).map(ZincNote::readings).orElse(0);
+      measured += Math.min(asked, lot.pieces());
+    }
+    return measured;
+  }
+
+  private static boolean slanted(ZincNote note) {
     return note.tiltDeg() > 0 || note.dips() > 1;
   }
 
@@ -113,7 +122,7 @@ final class DipSheets {
 
   private String sketch(LoadPlace place) {
     for (Lot lot : place.lots()) {
-      Optional<ZincNote> note = index.note(lot).flatMap(LotNote::zinc).filter(DipSheets::special);
+      Optional<ZincNote> note = index.note(lot).flatMap(LotNote::zinc).filter(DipSheets::slanted);
       if (note.isPresent()) {
         return DipPicture.of(
             note.get().tiltDeg(),

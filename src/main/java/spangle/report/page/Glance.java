@@ -13,9 +13,6 @@ import spangle.report.week.WeekIndex;
 
 /** The first page: ten answers, what the plan comes to, how near it is to the best. */
 public final class Glance {
-  private static final int DETAILS = 3;
-  private static final int LONGEST = 92;
-
   private Glance() {}
 
   /**
@@ -24,7 +21,7 @@ public final class Glance {
    * @param number 1 to 10
    * @param question the question
    * @param answer in a few words
-   * @param details at most three
+   * @param details as many as there is room for
    * @param more how many details stand elsewhere; empty for none
    * @param alarm true when it needs a person
    * @param place where on the page the whole answer stands
@@ -66,10 +63,10 @@ public final class Glance {
           "waiting");
 
   static List<Box> boxes(WeekIndex index) {
+    GlanceRoom room = GlanceRoom.of(index.report());
     List<Box> boxes = new ArrayList<>();
     for (Answer answer : TenAnswers.of(index)) {
-      List<String> shown =
-          answer.details().stream().limit(DETAILS).map(d -> cut(d, LONGEST)).toList();
+      List<String> shown = room.details(answer);
       int more = answer.details().size() - shown.size();
       boxes.add(
           new Box(
@@ -79,9 +76,23 @@ public final class Glance {
               shown,
               more > 0 ? "and " + more + " more" : "",
               answer.alarm(),
-              PLACES.get(answer.number() - 1)));
+              place(index, answer)));
     }
     return boxes;
+  }
+
+  /** Where the whole answer stands; this page where there is no more to it. */
+  private static String place(WeekIndex index, Answer answer) {
+    String place = PLACES.get(answer.number() - 1);
+    boolean there =
+        switch (place) {
+          case "fits" -> !index.report().facts().fits().isEmpty();
+          case "changes" -> !index.report().yardstick().changes().isEmpty();
+          case "cards" -> !OvenCards.of(index).isEmpty();
+          case "run" -> !index.loads().isEmpty();
+          default -> true;
+        };
+    return there ? place : "glance";
   }
 
   static List<Figure> figures(WeekIndex index) {
@@ -117,14 +128,5 @@ public final class Glance {
 
   private static Beside beside(WeekIndex index, String name, double ours, double other) {
     return new Beside(name, index.say().number(ours, 1), index.say().number(other, 1));
-  }
-
-  static String cut(String words, int longest) {
-    if (words.codePointCount(0, words.length()) <= longest) {
-      return words;
-    }
-    int end = words.offsetByCodePoints(0, longest - 1);
-    int space = words.lastIndexOf(' ', end);
-    return words.substring(0, space > end - 20 ? space : end) + "…";
   }
 }

@@ -19,6 +19,7 @@ import java.util.List;
  * @param stops its way
  * @param due earliest due time of what hangs on it
  * @param kits kits served; may be empty
+ * @param gates how the gates of its parts stand, line by line
  */
 public record LoadHead(
     String id,
@@ -34,9 +35,11 @@ public record LoadHead(
     String qr,
     List<Stop> stops,
     String due,
-    String kits) {
-  /** Copies the list. */
+    String kits,
+    List<String> gates) {
+  /** Copies the lists. */
   public LoadHead {
     stops = List.copyOf(stops);
+    gates = List.copyOf(gates);
   }
 }

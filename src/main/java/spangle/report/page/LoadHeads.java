@@ -27,10 +27,10 @@ import spangle.report.week.WeekTime;
 
 /** What rack sheets and dip sheets have in common. */
 final class LoadHeads {
-  /** Parts a page takes in ordinary type, and in the smaller one. */
+  /** Parts a page takes with all that is to be said of each, and with one line for each. */
   static final int ORDINARY_ROWS = 6;
 
-  static final int DENSE_ROWS = 16;
+  static final int DENSE_ROWS = 14;
 
   private static final String NO_SWATCH = "ffffff";
 
@@ -66,7 +66,32 @@ final class LoadHeads {
         LoadCode.of(id),
         stops(place),
         index.time().at(place.dueMin()),
-        kits(place.lots()));
+        kits(place.lots()),
+        gates(place));
+  }
+
+  /** How the gates stand: a line that holds for every part stands once, else with its letters. */
+  private List<String> gates(LoadPlace place) {
+    Map<String, Set<String>> letters = new LinkedHashMap<>();
+    int number = 0;
+    for (List<Lot> lots : alike(place).values()) {
+      String letter = letter(number++);
+      index
+          .note(lots.get(0))
+          .ifPresent(
+              n ->
+                  n.gates()
+                      .forEach(
+                          line ->
+                              letters
+                                  .computeIfAbsent(line, l -> new LinkedHashSet<>())
+                                  .add(letter)));
+    }
+    int parts = number;
+    List<String> lines = new ArrayList<>();
+    letters.forEach(
+        (line, on) -> lines.add(on.size() == parts ? line : String.join(" ", on) + ": " + line));
+    return lines;
   }
 
   String patch(LoadPlace place) {

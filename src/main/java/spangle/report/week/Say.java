@@ -37,6 +37,23 @@ public record Say(boolean comma) {
     return count + " " + (count == 1 ? noun : plural(noun));
   }
 
+  /**
+   * Words cut to a room, after a whole word, with three points at the end; a word longer than the
+   * room is cut inside.
+   *
+   * @param words one line
+   * @param room most characters, at least 4
+   */
+  public static String cut(String words, int room) {
+    if (words.codePointCount(0, words.length()) <= room) {
+      return words.strip();
+    }
+    int end = words.offsetByCodePoints(0, room - 3);
+    int space = words.lastIndexOf(' ', end);
+    String whole = words.substring(0, space > 0 ? space : end).strip();
+    return whole.replaceFirst("[\\s,;:(.-]+$", "") + "...";
+  }
+
   private static String plural(String noun) {
     return noun.endsWith("ch") ? noun + "es" : noun + "s";
   }

@@ -2,9 +2,13 @@ package spangle.report.week;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spangle.plan.FinishKind;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
@@ -43,8 +47,9 @@ public final class TenAnswers {
     return List.copyOf(ten.answers);
   }
 
-  private void add(String question, String answer, List<String> details, boolean alarm) {
-    answers.add(new Answer(answers.size() + 1, question, answer, details, alarm));
+  private void add(
+      String topic, String question, String answer, List<String> details, boolean alarm) {
+    answers.add(new Answer(answers.size() + 1, topic, question, answer, details, alarm));
   }
 
   private void nextLoads() {
@@ -68,6 +73,7 @@ public final class TenAnswers {
               });
     }
     add(
+        "next load",
         "Which load is next?",
         heads.isEmpty() ? "nothing is left to hang" : String.join("; ", heads),
         details,
@@ -118,7 +124,7 @@ public final class TenAnswers {
                 () -> details.add(machine.name() + " stays at " + first.setting()));
       }
     }
-    add("Which oven setting?", orElse(heads, "no oven work"), details, false);
+    add("oven", "Which oven setting?", orElse(heads, "no oven work"), details, false);
   }
 
   private void kettleFit() {
@@ -136,7 +142,12 @@ public final class TenAnswers {
             .map(f -> f.jobId() + " " + f.partName() + ": " + f.words())
             .toList();
     boolean alarm = fits.stream().anyMatch(f -> f.verdict().equals("no"));
-    add("Does it fit the kettle, and how?", orElse(heads, "nothing large to try"), details, alarm);
+    add(
+        "kettle fit",
+        "Does it fit the kettle, and how?",
+        orElse(heads, "nothing large to try"),
+        details,
+        alarm);
   }
 
   private void vents() {
@@ -157,7 +168,7 @@ public final class TenAnswers {
     if (!details.isEmpty()) {
       head += "; " + details.size() + " held";
     }
-    add("Where must vent holes be seen?", head, details, !details.isEmpty());
+    add("vent holes", "Where must vent holes be seen?", head, details, !details.isEmpty());
   }
 
   /** Without a note nobody knows whether it is hollow: then it is checked. */
@@ -189,6 +200,7 @@ public final class TenAnswers {
             .map(d -> ", first by " + WeekTime.date(d))
             .orElse("");
     add(
+        "to order",
         "What to order, by when?",
         shorts.isEmpty()
             ? "nothing: stock covers the week"
@@ -222,7 +234,7 @@ public final class TenAnswers {
         kits.stream()
             .anyMatch(
                 k -> k.state() == KitStatus.State.LATE || k.state() == KitStatus.State.BLOCKED);
-    add("Which kits are complete?", orElse(heads, "no kits this week"), details, alarm);
+    add("kits", "Which kits are complete?", orElse(heads, "no kits this week"), details, alarm);
   }
 
   private void late() {
@@ -242,6 +254,7 @@ public final class TenAnswers {
             .toList();
     long jobs = late.stream().map(LateWork::jobId).distinct().count();
     add(
+        "late",
         "What is late, and why?",
         jobs == 0 ? "nothing" : Say.count(jobs, "job"),
         details,
@@ -252,15 +265,17 @@ public final class TenAnswers {
     List<WaitingPoint> left =
         WaitingList.of(index).stream().filter(p -> p.kind() == WaitingPoint.Kind.LEFT_OUT).toList();
     add(
+        "left out",
         "What does not go into this week?",
         left.isEmpty() ? "everything goes in" : Say.count(left.size(), "part"),
-        left.stream().map(p -> p.jobId() + " " + p.part() + ": " + p.words()).toList(),
+        left.stream().map(TenAnswers::inWords).toList(),
         !left.isEmpty());
   }
 
   private void changes() {
     List<Change> changes = index.report().yardstick().changes();
     add(
+        "changes",
         "What changed?",
         changes.isEmpty()
             ? "first plan, version " + index.report().heading().version()
@@ -302,10 +317,43 @@ public final class TenAnswers {
       heads.add(Say.count(points.size() - held - findings, "question"));
     }
     add(
+        "blocked",
         "What is blocked, who must answer?",
         orElse(heads, "nothing"),
-        points.stream().map(p -> p.who() + ": " + p.jobId() + " " + p.words()).toList(),
+        whoAnswers(points),
         !points.isEmpty());
+  }
+
+  private static String inWords(WaitingPoint point) {
+    return point.jobId() + " " + point.part() + ": " + point.words();
+  }
+
+  /** A line for each person who must answer, with everything that waits for them. */
+  private static List<String> whoAnswers(List<WaitingPoint> points) {
+    Map<String, Map<String, Set<String>>> people = new LinkedHashMap<>();
+    for (WaitingPoint point : points) {
+      people
+          .computeIfAbsent(point.who(), who -> new LinkedHashMap<>())
+          .computeIfAbsent(asked(point.kind()), what -> new LinkedHashSet<>())
+          .add(point.jobId());
+    }
+    List<String> lines = new ArrayList<>();
+    people.forEach(
+        (who, asked) -> {
+          List<String> what = new ArrayList<>();
+          asked.forEach((word, jobs) -> what.add(word + " " + String.join(", ", jobs)));
+          lines.add(who + ": " + String.join("; ", what));
+        });
+    return lines;
+  }
+
+  private static String asked(WaitingPoint.Kind kind) {
+    return switch (kind) {
+      case FINDING -> "rule broken at";
+      case HELD -> "held";
+      case QUESTION -> "asked about";
+      case LEFT_OUT, LATE -> kind.words();
+    };
   }
 
   private static String few(List<String> ids) {

@@ -86,13 +86,12 @@ public final class WaitingList {
     List<Lot> lots = alike.stream().flatMap(l -> index.lot(l.lotId()).stream()).toList();
     int pieces = lots.stream().mapToInt(Lot::pieces).sum();
     int earliest = alike.stream().mapToInt(l -> l.earliestMin().orElse(-1)).max().orElse(-1);
-    String ids = String.join(", ", alike.stream().map(LeftOut::lotId).toList());
     return new WaitingPoint(
         WaitingPoint.Kind.LEFT_OUT,
         Danger.DATE.words(),
         Danger.DATE.rank(),
         lots.isEmpty() ? first.lotId() : lots.get(0).jobId(),
-        lots.isEmpty() ? "" : pieces + " x " + lots.get(0).label() + " (" + ids + ")",
+        lots.isEmpty() ? "" : pieces + " x " + lots.get(0).label() + lotCount(lots),
         first.code(),
         first.reason()
             + (earliest < 0
@@ -100,6 +99,10 @@ public final class WaitingList {
                 : "; earliest " + index.time().at(earliest)),
         SUPERVISOR,
         lots.stream().mapToInt(Lot::dueMin).min());
+  }
+
+  private static String lotCount(List<Lot> lots) {
+    return lots.size() == 1 ? "" : ", " + lots.size() + " lots";
   }
 
   private List<WaitingPoint> late() {

@@ -1,0 +1,27 @@
+package spangle.plan.event;
+
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+
+/** First and last minute of a load, its batch among its stays. */
+public final class LoadTimes {
+  private LoadTimes() {}
+
+  /** When its first stay begins. */
+  public static int first(PlannedBatch batch, PlannedLoad load) {
+    int first = batch.startMin();
+    for (PlannedLoad.PlannedVisit visit : load.visits()) {
+      first = Math.min(first, visit.startMin());
+    }
+    return first;
+  }
+
+  /** When its last stay ends. */
+  public static int last(PlannedBatch batch, PlannedLoad load) {
+    int last = batch.endMin();
+    for (PlannedLoad.PlannedVisit visit : load.visits()) {
+      last = Math.max(last, visit.endMin());
+    }
+    return last;
+  }
+}

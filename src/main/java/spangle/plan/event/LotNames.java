@@ -1,0 +1,34 @@
+package spangle.plan.event;
+
+import spangle.plan.Lot;
+
+/** How lots are named: {@code job/part#number} and, with several legs, {@code .leg}. */
+public final class LotNames {
+  private static final String REWORK = "#r";
+
+  private LotNames() {}
+
+  /** The name all legs of the same pieces share. */
+  public static String chain(Lot lot) {
+    int mark = lot.id().lastIndexOf('#');
+    int dot = lot.id().indexOf('.', Math.max(0, mark));
+    return dot < 0 ? lot.id() : lot.id().substring(0, dot);
+  }
+
+  /** Whether the lot is a second run of rejected pieces. */
+  public static boolean rework(Lot lot) {
+    return lot.id().startsWith(lot.jobId() + "/" + lot.partId() + REWORK);
+  }
+
+  /** Name of the rework after that event. */
+  public static String reworkOf(String jobId, String partId, int event) {
+    return jobId + "/" + partId + REWORK + event;
+  }
+
+  /** Number of a chain made from an order; 0 for rework and for names of another kind. */
+  public static int number(Lot lot) {
+    String chain = chain(lot);
+    String digits = chain.substring(chain.lastIndexOf('#') + 1);
+    return digits.matches("[0-9]{1,8}") ? Integer.parseInt(digits) : 0;
+  }
+}

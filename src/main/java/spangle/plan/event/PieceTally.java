@@ -1,0 +1,140 @@
+package spangle.plan.event;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import spangle.plan.Brief;
+import spangle.plan.Lot;
+import spangle.plan.Plan;
+
+/** Counts pieces: each chain of lots stands in one place, that of the leg it has come to. */
+final class PieceTally {
+  private static final int LEFT_OUT = 0;
+  private static final int PLANNED = 1;
+  private static final int RELEASED = 2;
+  private static final int HUNG = 3;
+  private static final int IN_PROCESS = 4;
+  private static final int DONE = 5;
+  private static final int SUSPECT = 6;
+  private static final int REJECTED = 7;
+  private static final int REWORKED = 8;
+
+  private final Brief brief;
+  private final Map<String, String> loadOfLot;
+  private final Map<String, LoadState> loads;
+  private final List<Event> events;
+  private final Map<String, int[]> sums = new TreeMap<>();
+  private final Map<String, Lot> anyLot = new HashMap<>();
+
+  PieceTally(Brief brief, Plan plan, Map<String, LoadState> loads, List<Event> events) {
+    this.brief = brief;
+    this.loadOfLot = WeekState.loadOfLot(plan);
+    this.loads = loads;
+    this.events = events;
+  }
+
+  /** The counts; rejections of more pieces than are finished are refused. */
+  List<PieceCount> counts(List<WeekState.Refusal> refused) {
+    Map<String, List<Lot>> chains = new LinkedHashMap<>();
+    for (Lot lot : brief.lots()) {
+      chains.computeIfAbsent(LotNames.chain(lot), c -> new ArrayList<>()).add(lot);
+    }
+    chains.values().forEach(this::count);
+    for (Event event : events) {
+      if (event.kind() == EventKind.REJECTED) {
+        reject(event).ifPresent(why -> refused.add(new WeekState.Refusal(event, why)));
+      }
+    }
+    List<PieceCount> counts = new ArrayList<>();
+    for (Map.Entry<String, int[]> each : sums.entrySet()) {
+      Lot lot = anyLot.get(each.getKey());
+      int[] n = each.getValue();
+      if (lot != null) {
+        counts.add(
+            new PieceCount(
+                lot.jobId(),
+                lot.partId(),
+                n[LEFT_OUT],
+                n[PLANNED],
+                n[RELEASED],
+                n[HUNG],
+                n[IN_PROCESS],
+                n[DONE],
+                n[SUSPECT],
+                n[REJECTED],
+                n[REWORKED]));
+      }
+    }
+    return counts;
+  }
+
+  private static String key(String job, String part) {
+    return job + '\n' + part;
+  }
+
+  private void count(List<Lot> chain) {
+    Lot first = chain.get(0);
+    String key = key(first.jobId(), first.partId());
+    anyLot.putIfAbsent(key, first);
+    int[] sum = sums.computeIfAbsent(key, k -> new int[REWORKED + 1]);
+    int place = place(chain);
+    if (LotNames.rework(first)) {
+      sum[REWORKED] += place == DONE ? first.pieces() : 0;
+      return;
+    }
+    sum[place] += first.pieces();
+    boolean suspect =
+        chain.stream()
+            .map(this::state)
+            .anyMatch(s -> s != null && s.stage() != Stage.DONE && !s.suspect().isEmpty());
+    sum[SUSPECT] += suspect ? first.pieces() : 0;
+  }
+
+  private int place(List<Lot> chain) {
+    boolean allDone = true;
+    boolean anyLeft = false;
+    Stage furthest = Stage.PLANNED;
+    for (Lot lot : chain) {
+      LoadState state = state(lot);
+      anyLeft |= state == null;
+      allDone &= state != null && state.stage() == Stage.DONE;
+      if (state != null && state.stage().compareTo(furthest) > 0) {
+        furthest = state.stage();
+      }
+    }
+    if (allDone) {
+      return DONE;
+    }
+    return switch (furthest) {
+      case PLANNED -> anyLeft ? LEFT_OUT : PLANNED;
+      case RELEASED -> RELEASED;
+      case HUNG -> HUNG;
+      case IN_PROCESS, DONE -> IN_PROCESS;
+    };
+  }
+
+  private @Nullable LoadState state(Lot lot) {
+    String load = loadOfLot.get(lot.id());
+    return load == null ? null : loads.get(load);
+  }
+
+  private Optional<String> reject(Event event) {
+    int pieces = event.figures().count().orElse(0);
+    int[] sum = sums.get(key(event.job(), event.part()));
+    if (sum == null) {
+      return Optional.of("no lot of " + event.job() + " " + event.part() + " is in the plan");
+    }
+    int good = sum[DONE] - sum[REJECTED] + sum[REWORKED];
+    if (pieces > good) {
+      return Optional.of(
+          pieces + " pieces rejected, " + good + " are finished and not rejected already");
+    }
+    sum[REJECTED] += pieces;
+    return Optional.empty();
+  }
+}

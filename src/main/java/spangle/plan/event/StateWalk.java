@@ -1,0 +1,241 @@
+package spangle.plan.event;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import spangle.plan.Brief;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+
+/** Walks through the events in order of time. */
+final class StateWalk {
+  private final Brief brief;
+  private final Plan plan;
+  private final int known;
+  private final Map<String, PlannedBatch> batchOfLoad = new HashMap<>();
+  private final Map<String, PlannedLoad> loadById = new HashMap<>();
+  private final Set<String> fixedBefore = new HashSet<>();
+  private final TreeMap<String, LoadState> loads = new TreeMap<>();
+  private final List<Down> down = new ArrayList<>();
+  private final List<WeekState.Refusal> refused = new ArrayList<>();
+
+  StateWalk(Brief brief, Plan plan, int known) {
+    this.brief = brief;
+    this.plan = plan;
+    this.known = known;
+    for (PlannedBatch batch : plan.batches()) {
+      for (PlannedLoad load : batch.loads()) {
+        batchOfLoad.put(load.id(), batch);
+        loadById.put(load.id(), load);
+        loads.put(load.id(), LoadState.planned(load.id(), batch.id()));
+      }
+    }
+    brief.frozen().forEach(b -> b.loads().forEach(l -> fixedBefore.add(l.id())));
+  }
+
+  WeekState walk(List<Event> events, int atMin) {
+    for (Event event : events) {
+      if (event.kind().ofLoad()) {
+        ofLoad(event);
+      } else if (event.kind() == EventKind.BROKEN) {
+        broken(event);
+      } else if (event.kind() == EventKind.REPAIRED) {
+        repaired(event);
+      } else if (event.kind() == EventKind.AS_PLANNED) {
+        asPlanned(event);
+      }
+    }
+    List<PieceCount> pieces = new PieceTally(brief, plan, loads, events).counts(refused);
+    return new WeekState(
+        atMin, loads, pieces, down.stream().filter(d -> d.untilMin() > atMin).toList(), refused);
+  }
+
+  private void ofLoad(Event event) {
+    List<String> ids = new ArrayList<>();
+    for (PlannedBatch batch : plan.batches()) {
+      for (PlannedLoad load : batch.loads()) {
+        if (batch.id().equals(event.load()) || load.id().equals(event.load())) {
+          ids.add(load.id());
+        }
+      }
+    }
+    if (event.number() <= known) {
+      ids.removeIf(id -> !fixedBefore.contains(id));
+      if (ids.isEmpty()) {
+        return;
+      }
+    } else if (ids.isEmpty()) {
+      refuse(event, "the plan has no load or batch " + event.load());
+      return;
+    }
+    for (String id : ids) {
+      LoadState state = loads.get(id);
+      if (state != null) {
+        String why = contradiction(event, state);
+        if (why.isEmpty()) {
+          loads.put(id, after(event, state));
+        } else {
+          refuse(event, why);
+        }
+      }
+    }
+  }
+
+  private static LoadState after(Event event, LoadState state) {
+    return switch (event.kind()) {
+      case RELEASED -> state.at(Stage.RELEASED, event.atMin());
+      case WITHDRAWN -> state.at(Stage.PLANNED, event.atMin());
+      case HUNG -> state.at(Stage.HUNG, event.atMin());
+      case STARTED -> state.at(Stage.IN_PROCESS, event.atMin());
+      case DONE -> state.at(Stage.DONE, event.atMin());
+      case INSPECTED -> state.suspected("");
+      default -> state;
+    };
+  }
+
+  /** Why the event cannot be; empty where it can. A step that was not reported may be left out. */
+  private static String contradiction(Event event, LoadState state) {
+    Stage is = state.stage();
+    String load = state.load() + " is " + is.words();
+    return switch (event.kind()) {
+      case RELEASED -> is == Stage.PLANNED ? "" : load + " already";
+      case WITHDRAWN ->
+          is == Stage.RELEASED
+              ? ""
+              : load + (is.fixed() ? "; what hangs is not taken back" : ", its sheet is not out");
+      case HUNG -> is.fixed() ? load + " already" : "";
+      case STARTED -> is.compareTo(Stage.IN_PROCESS) >= 0 ? load + " already" : "";
+      case DONE -> done(state, load);
+      case INSPECTED -> state.suspect().isEmpty() ? state.load() + " is not under suspicion" : "";
+      default -> "";
+    };
+  }
+
+  private static String done(LoadState state, String load) {
+    if (state.stage() == Stage.DONE) {
+      return load + " already";
+    }
+    return state.suspect().isEmpty()
+        ? ""
+        : state.load() + " is held (" + state.suspect() + "): inspect it first";
+  }
+
+  private void broken(Event event) {
+    int until = event.figures().untilMin().orElse(Integer.MAX_VALUE);
+    if (until <= event.atMin()) {
+      refuse(event, "it would be repaired before it broke");
+      return;
+    }
+    if (isDown(event.station(), event.atMin())) {
+      refuse(event, event.station() + " is broken already");
+      return;
+    }
+    down.add(new Down(event.station(), event.atMin(), until));
+    for (LoadState state : List.copyOf(loads.values())) {
+      PlannedBatch batch = batchOfLoad.get(state.load());
+      if (batch != null
+          && state.stage() == Stage.IN_PROCESS
+          && batch.machineId().equals(event.station())
+          && outAt(batch, state) > event.atMin()) {
+        loads.put(state.load(), state.suspected(event.station() + " broke down with it inside"));
+      }
+    }
+  }
+
+  /** When it comes out: as planned, or as much later as it was reported in. */
+  private static int outAt(PlannedBatch batch, LoadState state) {
+    OptionalInt started = state.startedMin();
+    return started.isPresent()
+        ? started.getAsInt() + batch.dwellMin()
+        : batch.startMin() + batch.dwellMin();
+  }
+
+  private boolean isDown(String station, int minute) {
+    return down.stream()
+        .anyMatch(
+            d -> d.stationId().equals(station) && d.fromMin() <= minute && d.untilMin() > minute);
+  }
+
+  private void repaired(Event event) {
+    for (int i = 0; i < down.size(); i++) {
+      Down each = down.get(i);
+      if (each.stationId().equals(event.station())
+          && each.fromMin() <= event.atMin()
+          && each.untilMin() > event.atMin()) {
+        down.set(i, new Down(each.stationId(), each.fromMin(), event.atMin()));
+        return;
+      }
+    }
+    refuse(event, event.station() + " was not reported broken");
+  }
+
+  /** Raises every load to the stage the plan has it at, unless a breakdown stood in its way. */
+  private void asPlanned(Event event) {
+    if (event.number() <= known && fixedBefore.isEmpty()) {
+      return;
+    }
+    int now = event.atMin();
+    for (LoadState state : List.copyOf(loads.values())) {
+      PlannedBatch batch = batchOfLoad.get(state.load());
+      PlannedLoad load = loadById.get(state.load());
+      boolean counts = event.number() > known || fixedBefore.contains(state.load());
+      if (batch == null || load == null || !counts || !state.suspect().isEmpty()) {
+        continue;
+      }
+      Stage stage = stageAt(batch, load, now);
+      if (stage.compareTo(state.stage()) > 0 && !wasInTheWay(batch, load, now)) {
+        loads.put(state.load(), raised(state, batch, load, stage));
+      }
+    }
+  }
+
+  private static LoadState raised(
+      LoadState state, PlannedBatch batch, PlannedLoad load, Stage stage) {
+    LoadState raised = state;
+    if (state.stage().compareTo(Stage.HUNG) < 0) {
+      raised = raised.at(Stage.HUNG, LoadTimes.first(batch, load));
+    }
+    if (stage.compareTo(Stage.IN_PROCESS) >= 0 && state.stage().compareTo(Stage.IN_PROCESS) < 0) {
+      raised = raised.at(Stage.IN_PROCESS, batch.startMin());
+    }
+    return stage == Stage.DONE ? raised.at(Stage.DONE, LoadTimes.last(batch, load)) : raised;
+  }
+
+  private static Stage stageAt(PlannedBatch batch, PlannedLoad load, int now) {
+    if (LoadTimes.last(batch, load) <= now) {
+      return Stage.DONE;
+    }
+    if (batch.startMin() <= now) {
+      return Stage.IN_PROCESS;
+    }
+    return LoadTimes.first(batch, load) < now ? Stage.HUNG : Stage.PLANNED;
+  }
+
+  private boolean wasInTheWay(PlannedBatch batch, PlannedLoad load, int now) {
+    for (Down each : down) {
+      if (each.stationId().equals(batch.machineId())
+          && batch.startMin() < now
+          && each.touches(batch.startMin(), batch.endMin())) {
+        return true;
+      }
+      for (PlannedLoad.PlannedVisit visit : load.visits()) {
+        if (each.stationId().equals(visit.stationId())
+            && visit.startMin() < now
+            && each.touches(visit.startMin(), visit.endMin())) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void refuse(Event event, String why) {
+    refused.add(new WeekState.Refusal(event, why));
+  }
+}

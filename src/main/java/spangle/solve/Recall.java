@@ -1,0 +1,108 @@
+package spangle.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.plan.clock.Batch;
+import spangle.plan.clock.Floor;
+import spangle.plan.clock.LineFacts;
+import spangle.plan.clock.Load;
+import spangle.plan.clock.LotFacts;
+import spangle.solve.move.Hanging;
+
+/**
+ * Puts batches of an earlier plan back into the rows in their old order, as far as their lots are
+ * still there and may still run like that: the search then starts from what people know.
+ */
+final class Recall {
+  private final Floor floor;
+  private final Hanging hanging;
+  private final Map<String, Integer> lots = new HashMap<>();
+  private final Map<String, Integer> carriers = new HashMap<>();
+
+  Recall(Floor floor, Hanging hanging) {
+    this.floor = floor;
+    this.hanging = hanging;
+    for (LotFacts lot : floor.lots) {
+      lots.put(lot.lot.id(), lot.index);
+    }
+    for (int c = 0; c < floor.carriers.length; c++) {
+      carriers.put(floor.carriers[c].spec.id(), c);
+    }
+  }
+
+  /**
+   * Appends them to the rows.
+   *
+   * @param done lots that have a place; those recalled are marked
+   */
+  void recall(List<PlannedBatch> earlier, Batch[][][] rows, boolean[] done) {
+    List<PlannedBatch> inTime = new ArrayList<>(earlier);
+    inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
+    for (PlannedBatch batch : inTime) {
+      for (LineFacts line : floor.lines) {
+        if (!line.spec.id().equals(batch.lineId())) {
+          continue;
+        }
+        for (int m = 0; m < line.machines.length; m++) {
+          if (line.machines[m].spec.id().equals(batch.machineId())) {
+            int row = m;
+            made(batch, line, m, done).ifPresent(made -> append(rows[line.index], row, made, done));
+          }
+        }
+      }
+    }
+  }
+
+  private static void append(Batch[][] rows, int m, Batch batch, boolean[] done) {
+    rows[m] = Arrays.copyOf(rows[m], rows[m].length + 1);
+    rows[m][rows[m].length - 1] = batch;
+    for (Load load : batch.loads) {
+      for (int lot : load.lots) {
+        done[lot] = true;
+      }
+    }
+  }
+
+  private Optional<Batch> made(PlannedBatch planned, LineFacts line, int m, boolean[] done) {
+    if (planned.setting() >= line.settings) {
+      return Optional.empty();
+    }
+    List<Load> loads = new ArrayList<>();
+    for (PlannedLoad load : planned.loads()) {
+      Integer carrier = carriers.get(load.carrierId());
+      int[] left =
+          load.lotIds().stream()
+              .filter(lots::containsKey)
+              .mapToInt(lots::get)
+              .filter(lot -> !done[lot] && floor.lots[lot].hasPlace())
+              .filter(lot -> floor.lots[lot].line == line.index)
+              .toArray();
+      if (carrier == null || left.length == 0) {
+        continue;
+      }
+      Optional<Load> made = hanging.load(carrier, left);
+      if (made.isPresent() && joins(loads, made.get(), planned.setting(), line, m)) {
+        loads.add(made.get());
+      }
+    }
+    return loads.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Batch.of(planned.setting(), loads.toArray(Load[]::new)));
+  }
+
+  private static boolean joins(List<Load> loads, Load load, int setting, LineFacts line, int m) {
+    if (load.dwellMin[setting] < 0) {
+      return false;
+    }
+    List<Load> more = new ArrayList<>(loads);
+    more.add(load);
+    return Batch.of(setting, more.toArray(Load[]::new)).mayRunOn(line.machines[m]);
+  }
+}

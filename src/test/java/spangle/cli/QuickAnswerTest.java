@@ -1,0 +1,81 @@
+package spangle.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.MalformedURLException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A question of the phone call waits for nothing that only a week needs. */
+class QuickAnswerTest {
+
+  /** Loads the program afresh and notes every class it takes from the class path. */
+  private static final class Noting extends URLClassLoader {
+    final Set<String> taken = new TreeSet<>();
+
+    Noting() {
+      super(classPath(), ClassLoader.getPlatformClassLoader());
+    }
+
+    @Override
+    protected Class<?> findClass(String name) throws ClassNotFoundException {
+      taken.add(name);
+      return super.findClass(name);
+    }
+
+    private static URL[] classPath() {
+      return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator, -1))
+          .map(Noting::url)
+          .toArray(URL[]::new);
+    }
+
+    private static URL url(String entry) {
+      try {
+        return Path.of(entry).toUri().toURL();
+      } catch (MalformedURLException impossible) {
+        throw new IllegalStateException(entry, impossible);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "calc zinc --thickness 3mm --area 2m2",
+        "calc zinc --thickness 3mm --area 2m2 --json",
+        "calc powder --area 2m2 --film 80um --sg 1.5 --use 0.6 --json",
+        "calc liquid --area 2m2 --film 80um --solids 60 --mix 4:1 --json",
+        "calc cure --steel 3mm --oven 200C --window 10@190 --json",
+        "calc area --plate 500x400mm --thickness 3mm --json"
+      })
+  void loadsNoSolverAndNoSheets(String line) throws Exception {
+    try (Noting loader = new Noting()) {
+      StringWriter out = new StringWriter();
+      Object code =
+          loader
+              .loadClass("spangle.cli.Spangle")
+              .getMethod("run", PrintWriter.class, PrintWriter.class, String[].class)
+              .invoke(null, new PrintWriter(out), new PrintWriter(out), line.split(" "));
+
+      assertThat(code).as(out.toString()).isEqualTo(ExitCode.DONE);
+      assertThat(loader.taken).contains("spangle.cli.Spangle", "picocli.CommandLine");
+      assertThat(loader.taken)
+          .noneMatch(name -> name.startsWith("org.optaplanner"))
+          .noneMatch(name -> name.startsWith("spangle.solve"))
+          .noneMatch(name -> name.startsWith("spangle.desk"))
+          .noneMatch(name -> name.startsWith("spangle.intake"))
+          .noneMatch(name -> name.startsWith("org.apache.poi"))
+          .noneMatch(name -> name.startsWith("freemarker"))
+          .noneMatch(name -> name.startsWith("com.fasterxml.jackson.databind"));
+    }
+  }
+}

@@ -1,0 +1,165 @@
+package spangle.plan.event;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.powderLot;
+import static spangle.plan.PlanFixtures.simpleBake;
+
+import org.junit.jupiter.api.Test;
+import spangle.plan.Brief;
+import spangle.plan.Plan;
+import spangle.plan.PlanFixtures;
+
+/**
+ * Two loads of four pieces each: P1 hangs 360-370, booth to 375, oven 375-395, off 400; P2 forty
+ * minutes later.
+ */
+class WeekStateTest {
+  private static final Brief BRIEF =
+      PlanFixtures.yard().lots(powderLot("A"), powderLot("B")).build();
+  private static final Plan PLAN =
+      PlanFixtures.plan(
+          simpleBake("oven-1 #1", "P1", 360, "A"), simpleBake("oven-1 #2", "P2", 400, "B"));
+
+  private static WeekState at(int minute, Said said) {
+    return WeekState.of(BRIEF, PLAN, said.log(), 0, minute);
+  }
+
+  private static Stage stage(WeekState state, String load) {
+    return state.load(load).orElseThrow().stage();
+  }
+
+  private static PieceCount pieces(WeekState state, String job) {
+    return state.pieces().stream().filter(p -> p.jobId().equals(job)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void withoutWordNothingHasHappened() {
+    WeekState state = at(900, new Said());
+    assertThat(stage(state, "P1")).isEqualTo(Stage.PLANNED);
+    assertThat(pieces(state, "job-A").planned()).isEqualTo(4);
+  }
+
+  @Test
+  void aLoadGoesFromPlannedToDoneAndItsPiecesWithIt() {
+    Said said =
+        new Said()
+            .load(350, EventKind.RELEASED, "P1")
+            .load(370, EventKind.HUNG, "P1")
+            .load(376, EventKind.STARTED, "P1")
+            .load(401, EventKind.DONE, "P1");
+    assertThat(stage(at(350, said), "P1")).isEqualTo(Stage.RELEASED);
+    assertThat(stage(at(375, said), "P1")).isEqualTo(Stage.HUNG);
+    assertThat(pieces(at(375, said), "job-A").hung()).isEqualTo(4);
+    assertThat(stage(at(400, said), "P1")).isEqualTo(Stage.IN_PROCESS);
+    assertThat(pieces(at(401, said), "job-A").done()).isEqualTo(4);
+    assertThat(pieces(at(401, said), "job-B").planned()).isEqualTo(4);
+  }
+
+  @Test
+  void whatHangsIsNotHungAgainAndNotTakenBack() {
+    Said said =
+        new Said()
+            .load(370, EventKind.HUNG, "P1")
+            .load(371, EventKind.HUNG, "P1")
+            .load(372, EventKind.WITHDRAWN, "P1")
+            .load(373, EventKind.STARTED, "P9");
+    WeekState state = at(380, said);
+    assertThat(state.refused())
+        .extracting(WeekState.Refusal::why)
+        .containsExactly(
+            "P1 is hung already",
+            "P1 is hung; what hangs is not taken back",
+            "the plan has no load or batch P9");
+    assertThat(stage(state, "P1")).isEqualTo(Stage.HUNG);
+  }
+
+  @Test
+  void aSheetIsTakenBackBeforeItHangs() {
+    Said said = new Said().load(350, EventKind.RELEASED, "P1").load(355, EventKind.WITHDRAWN, "P1");
+    assertThat(stage(at(360, said), "P1")).isEqualTo(Stage.PLANNED);
+    assertThat(at(360, said).refused()).isEmpty();
+  }
+
+  @Test
+  void anOvenThatTripsMakesWhatIsInsideSuspectUntilItIsInspected() {
+    Said said =
+        new Said()
+            .load(375, EventKind.STARTED, "oven-1 #1")
+            .broken(380, "oven-1", 500)
+            .load(400, EventKind.DONE, "P1")
+            .load(520, EventKind.INSPECTED, "P1")
+            .load(525, EventKind.DONE, "P1");
+    WeekState tripped = at(400, said);
+    assertThat(tripped.load("P1").orElseThrow().suspect()).contains("oven-1");
+    assertThat(pieces(tripped, "job-A").suspect()).isEqualTo(4);
+    assertThat(pieces(tripped, "job-A").done()).isZero();
+    assertThat(tripped.refused())
+        .extracting(WeekState.Refusal::why)
+        .containsExactly("P1 is held (oven-1 broke down with it inside): inspect it first");
+    assertThat(tripped.load("P2").orElseThrow().suspect()).isEmpty();
+    assertThat(pieces(at(525, said), "job-A").done()).isEqualTo(4);
+  }
+
+  @Test
+  void whatWasOutOfTheOvenBeforeItTrippedIsNotSuspect() {
+    // In at 375 for 20 minutes, out at 395; the oven trips at 395.
+    Said said = new Said().load(375, EventKind.STARTED, "P1").broken(395, "oven-1", 500);
+    assertThat(at(396, said).load("P1").orElseThrow().suspect()).isEmpty();
+  }
+
+  @Test
+  void aStationIsDownFromBrokenToRepaired() {
+    Said said =
+        new Said()
+            .station(380, EventKind.BROKEN, "oven-1")
+            .station(385, EventKind.BROKEN, "oven-1")
+            .station(450, EventKind.REPAIRED, "oven-1")
+            .station(460, EventKind.REPAIRED, "oven-1");
+    assertThat(at(400, said).down()).containsExactly(new Down("oven-1", 380, Integer.MAX_VALUE));
+    assertThat(at(450, said).down()).isEmpty();
+    assertThat(at(460, said).refused()).extracting(r -> r.event().number()).containsExactly(2, 4);
+  }
+
+  @Test
+  void asPlannedRaisesEachLoadToWhereThePlanHasItButNotPastABreakdown() {
+    assertThat(stage(at(380, new Said().asPlanned(380)), "P1")).isEqualTo(Stage.IN_PROCESS);
+    assertThat(stage(at(410, new Said().asPlanned(410)), "P1")).isEqualTo(Stage.DONE);
+    assertThat(stage(at(410, new Said().asPlanned(410)), "P2")).isEqualTo(Stage.HUNG);
+    Said down = new Said().broken(365, "oven-1", 450).asPlanned(410);
+    assertThat(stage(at(410, down), "P1")).isEqualTo(Stage.PLANNED);
+  }
+
+  @Test
+  void noMorePiecesAreRejectedThanAreFinished() {
+    Said said =
+        new Said()
+            .load(401, EventKind.DONE, "P1")
+            .rejected(410, "job-A", "part-A", 3)
+            .rejected(411, "job-A", "part-A", 2)
+            .rejected(412, "job-B", "part-B", 1);
+    WeekState state = at(420, said);
+    assertThat(state.refused()).extracting(r -> r.event().number()).containsExactly(3, 4);
+    assertThat(pieces(state, "job-A").good()).isEqualTo(1);
+    assertThat(pieces(state, "job-A").all()).isEqualTo(4);
+  }
+
+  @Test
+  void aStruckEventDoesNotCount() {
+    Said said = new Said().load(370, EventKind.HUNG, "P1").struck(372, 1);
+    assertThat(stage(at(380, said), "P1")).isEqualTo(Stage.PLANNED);
+  }
+
+  @Test
+  void numbersOfAnEarlierPlanCountOnlyForWhatWasFixedThen() {
+    EventLog log = new Said().load(370, EventKind.HUNG, "P1").load(371, EventKind.HUNG, "P2").log();
+    Brief later =
+        PlanFixtures.yard()
+            .lots(powderLot("A"), powderLot("B"))
+            .frozen(PLAN.batches().get(0))
+            .build();
+    WeekState state = WeekState.of(later, PLAN, log, 2, 400);
+    assertThat(stage(state, "P1")).isEqualTo(Stage.HUNG);
+    assertThat(stage(state, "P2")).isEqualTo(Stage.PLANNED);
+    assertThat(state.refused()).isEmpty();
+  }
+}

@@ -1,0 +1,69 @@
+package spangle.solve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.powderLot;
+import static spangle.plan.PlanFixtures.simpleBake;
+import static spangle.plan.PlanFixtures.yard;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import spangle.audit.Audit;
+import spangle.plan.Brief;
+import spangle.plan.LeftOut;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+
+/**
+ * A plan people already know is kept: its order where nothing else is asked, and what is frozen.
+ */
+class RecallTest {
+  private static final PlannedBatch FIRST = simpleBake("oven-1 #1", "P1", 360, "B");
+  private static final PlannedBatch SECOND = simpleBake("oven-1 #2", "P2", 400, "A");
+
+  private static Plan solve(Brief brief, List<PlannedBatch> earlier, long steps) {
+    return new Solver().solve(brief, earlier, new SolveOptions(60, steps, 1, 1), p -> {});
+  }
+
+  private static List<String> lotsInTime(Plan plan) {
+    return plan.batches().stream()
+        .sorted(java.util.Comparator.comparingInt(PlannedBatch::startMin))
+        .flatMap(b -> b.loads().stream())
+        .flatMap(l -> l.lotIds().stream())
+        .toList();
+  }
+
+  @Test
+  void theSearchStartsFromTheOrderPeopleKnow() {
+    Brief brief = yard().lots(powderLot("A"), powderLot("B")).build();
+    assertThat(lotsInTime(solve(brief, List.of(FIRST, SECOND), 1))).containsExactly("B", "A");
+    assertThat(lotsInTime(solve(brief, List.of(SECOND), 1))).startsWith("A");
+  }
+
+  @Test
+  void workThatIsGoneOrFrozenIsNotRecalledTwice() {
+    Brief brief = yard().lots(powderLot("B"), powderLot("C")).frozen(FIRST).build();
+    Plan plan = solve(brief, List.of(FIRST, SECOND), 200);
+    assertThat(plan.batches()).contains(FIRST);
+    assertThat(lotsInTime(plan)).containsExactly("B", "C");
+    assertThat(plan.leftOut()).isEmpty();
+    assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  @Test
+  void aLoadThatMayNotRunAnyMoreIsPlannedAnew() {
+    // Oven 1 is not among the machines of A any more.
+    Brief brief = yard().lots(powderLot("A").machines("oven-2"), powderLot("B")).build();
+    Plan plan = solve(brief, List.of(FIRST, SECOND), 200);
+    assertThat(plan.leftOut()).extracting(LeftOut::lotId).isEmpty();
+    assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  @Test
+  void anAnnouncedLoadStaysWhereMovingItGainsLittle() {
+    // Weight 200 for a moved load; without it the search would be free to swap the two.
+    Brief brief = yard().lots(powderLot("A"), powderLot("B")).announced(FIRST, SECOND).build();
+    Plan plan = solve(brief, List.of(FIRST, SECOND), 2000);
+    assertThat(plan.figures().moved()).isZero();
+    assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+}
