@@ -82,9 +82,9 @@ final class HollowGates {
 
   private static boolean enough(Optional<HoleSet> made, Optional<Holes> wanted) {
     return wanted.isEmpty()
-        || made.isPresent()
+        || (made.isPresent()
             && made.get().areaMm2() >= wanted.get().winner().areaMm2() - SAME_MM2
-            && made.get().diameterMm() >= wanted.get().leastMm() - SAME_MM2;
+            && made.get().diameterMm() >= wanted.get().leastMm() - SAME_MM2);
   }
 
   private static String wanted(Member member) {
@@ -139,7 +139,7 @@ final class HollowGates {
   static GateState floating(GateCase part) {
     double airL =
         part.build().members().stream()
-            .filter(m -> closed(m) || tooSmall(m) && part.record("holes").isEmpty())
+            .filter(m -> closed(m) || (tooSmall(m) && part.record("holes").isEmpty()))
             .mapToDouble(Member::airL)
             .sum();
     double steelL = part.build().massKg() / STEEL_KG_L;
