@@ -28,7 +28,6 @@ final class EarliestEnds {
   /** No end can be said. */
   static final int NEVER = WorkCalendar.NEVER;
 
-  private final Brief brief;
   private final Map<String, LineSpec> lines = new HashMap<>();
   private final Map<String, Lot> lots = new HashMap<>();
   private final Map<String, Supply> supplies = new HashMap<>();
@@ -37,7 +36,6 @@ final class EarliestEnds {
   private final Set<String> asked = new HashSet<>();
 
   EarliestEnds(Brief brief, Set<String> lotIds) {
-    this.brief = brief;
     brief.lines().forEach(line -> lines.put(line.id(), line));
     brief.supplies().forEach(supply -> supplies.put(supply.materialId(), supply));
     brief.lots().stream()
