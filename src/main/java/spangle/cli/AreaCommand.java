@@ -1,7 +1,10 @@
 package spangle.cli;
 
+import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -10,9 +13,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spangle.desk.DrawingDesk;
+import spangle.intake.drawing.FlatRead;
 import spangle.measure.Box;
 import spangle.measure.Figures;
 import spangle.part.Edges;
+import spangle.part.FlatPattern;
 import spangle.part.HollowKind;
 import spangle.part.Material;
 import spangle.part.Measured;
@@ -33,7 +39,8 @@ import spangle.part.ShapeException;
       "  spangle calc area --plate 500x400mm --thickness 3mm --hole 4x20mm",
       "  spangle calc area --box 800x1000x300mm --open front --thickness 2mm",
       "  spangle calc area --tube 2x2x48in --thickness 0.12in --material aluminium",
-      "  spangle calc area --section L50x50x5 --length 6m"
+      "  spangle calc area --section L50x50x5 --length 6m",
+      "  spangle calc area --flat bracket.dxf --thickness 2mm --picture bracket.svg",
     })
 final class AreaCommand implements Callable<Integer> {
   private static final double FT2_PER_M2 = 1 / 0.09290304;
@@ -48,6 +55,8 @@ final class AreaCommand implements Callable<Integer> {
   private FormOptions form;
 
   @Mixin private final FormDetails details = new FormDetails();
+
+  @Mixin private final DrawingOptions drawing = new DrawingOptions();
 
   @Option(
       names = "--material",
@@ -73,13 +82,39 @@ final class AreaCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Ask.count("--count", count);
+    if (form.flat().isPresent()) {
+      return flat(form.flat().get());
+    }
+    drawing.refuseStrays();
     Measured measured = measured();
     if (json) {
-      print(measured).print(spec.commandLine().getOut());
+      figures(measured).print(spec.commandLine().getOut());
     } else {
-      say(measured);
+      say(measured, size(measured.envelopeMm()));
     }
     return ExitCode.DONE;
+  }
+
+  private int flat(Path file) {
+    details.refuseStrays(false, false, false, false);
+    DrawingDesk.Flat flat =
+        DrawingDesk.flat(file, drawing.asked(details.thicknessMm(), densityKgM3()));
+    drawing.picture().ifPresent(p -> DrawingDesk.write(p, DrawingDesk.picture(flat)));
+    Optional<Measured> measured =
+        flat.read()
+            .flatMap(FlatRead::shape)
+            .map(s -> s.measure(densityKgM3(), noEdges ? Edges.IGNORED : Edges.COUNTED));
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonOut object = measured.map(this::figures).orElseGet(JsonOut::new);
+      FlatWords.json(object, flat).print(out);
+    } else {
+      boolean unknown =
+          flat.read().flatMap(FlatRead::shape).map(FlatPattern::foldedSizeUnknown).orElse(false);
+      measured.ifPresent(m -> say(m, unknown ? "not known after bending" : size(m.envelopeMm())));
+      FlatWords.print(flat, measured.isPresent() ? out : spec.commandLine().getErr());
+    }
+    return FlatWords.exitCode(flat);
   }
 
   private Measured measured() {
@@ -109,7 +144,7 @@ final class AreaCommand implements Callable<Integer> {
         .orElseThrow(() -> ExitException.usage("--material other needs --density in kg/m3"));
   }
 
-  private JsonOut print(Measured measured) {
+  private JsonOut figures(Measured measured) {
     Box box = measured.envelopeMm();
     JsonOut out =
         new JsonOut()
@@ -131,20 +166,12 @@ final class AreaCommand implements Callable<Integer> {
     return out;
   }
 
-  private void say(Measured measured) {
+  private void say(Measured measured, String size) {
     var out = spec.commandLine().getOut();
-    Box box = measured.envelopeMm();
     out.println("area      " + area(measured.areaM2()));
     out.println("one side  " + area(measured.oneSideM2()));
     out.println("mass      " + mass(measured.massKg()));
-    out.println(
-        "size      "
-            + Figures.upTo(box.lengthMm(), 1)
-            + " x "
-            + Figures.upTo(box.widthMm(), 1)
-            + " x "
-            + Figures.upTo(box.heightMm(), 1)
-            + " mm");
+    out.println("size      " + size);
     if (count > 1) {
       out.println(
           count
@@ -158,6 +185,15 @@ final class AreaCommand implements Callable<Integer> {
       out.println("CAUTION   " + caution);
     }
     out.flush();
+  }
+
+  private static String size(Box box) {
+    return Figures.upTo(box.lengthMm(), 1)
+        + " x "
+        + Figures.upTo(box.widthMm(), 1)
+        + " x "
+        + Figures.upTo(box.heightMm(), 1)
+        + " mm";
   }
 
   private static String area(double m2) {

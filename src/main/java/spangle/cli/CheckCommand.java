@@ -104,7 +104,7 @@ final class CheckCommand implements Callable<Integer> {
     List<JsonOut> problems = new ArrayList<>();
     for (Problem problem : checked.problems()) {
       counts.merge(problem.severity().word(), 1, Integer::sum);
-      problems.add(asJson(problem));
+      problems.add(ProblemOut.json(problem));
     }
     return new JsonOut()
         .put("week", checked.week())
@@ -116,60 +116,9 @@ final class CheckCommand implements Callable<Integer> {
         .put("problems", problems);
   }
 
-  private static JsonOut asJson(Problem problem) {
-    return new JsonOut()
-        .put("code", problem.code().key())
-        .put("severity", problem.severity().word())
-        .put("file", problem.place().file())
-        .put("line", problem.place().line())
-        .put("column", problem.place().column())
-        .put("cell", problem.place().cell())
-        .put("job", problem.job())
-        .put("part", problem.part())
-        .put("field", problem.field())
-        .put("value", problem.value())
-        .put("limit", problem.limit())
-        .put("why", problem.why())
-        .put("remedy", problem.remedy())
-        .put("meanwhile", problem.meanwhile().words())
-        .put("ask", problem.ask())
-        .put("due_min", problem.dueMin() == Problem.NO_DUE ? null : problem.dueMin());
-  }
-
   private static void asText(CheckDesk.Checked checked, PrintWriter out) {
-    for (Problem problem : checked.problems()) {
-      out.println(heading(problem));
-      out.println("    " + problem.why() + limit(problem));
-      out.println("    do: " + problem.remedy());
-      out.println("    meanwhile: " + problem.meanwhile().words());
-      if (!problem.ask().isEmpty() && problem.severity() == Severity.ASK) {
-        out.println("    answer as: " + problem.ask() + ", was \"" + problem.value() + "\"");
-      }
-    }
+    checked.problems().forEach(problem -> ProblemOut.print(problem, out));
     out.println(summary(checked));
-  }
-
-  private static String heading(Problem problem) {
-    StringBuilder line = new StringBuilder();
-    line.append(problem.severity().word().toUpperCase(Locale.ROOT));
-    line.append("  ").append(problem.place().words());
-    if (!problem.job().isEmpty() || !problem.part().isEmpty()) {
-      line.append("  ").append(problem.job()).append(' ').append(problem.part());
-    }
-    if (!problem.field().isEmpty()) {
-      line.append("  ").append(problem.field());
-    }
-    if (!problem.value().isEmpty()) {
-      line.append(" \"").append(problem.value()).append('"');
-    }
-    if (problem.dueMin() != Problem.NO_DUE) {
-      line.append("  (due ").append(CheckDesk.dueWords(problem.dueMin())).append(')');
-    }
-    return line.append("  [").append(problem.code().key()).append(']').toString();
-  }
-
-  private static String limit(Problem problem) {
-    return problem.limit().isEmpty() ? "" : " (right would be: " + problem.limit() + ")";
   }
 
   private static String summary(CheckDesk.Checked checked) {

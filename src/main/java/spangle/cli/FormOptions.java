@@ -1,6 +1,8 @@
 package spangle.cli;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spangle.measure.Box;
@@ -47,6 +49,17 @@ final class FormOptions {
       paramLabel = "NAME",
       description = "A standard section such as L50x50x5, UPN100, UPE100, SHS40x3, CHS48.3x3.2.")
   private @Nullable String section;
+
+  @Option(
+      names = "--flat",
+      paramLabel = "FILE.dxf",
+      description = "A flat pattern drawn in DXF; its outline, holes and bend lines are found.")
+  private @Nullable Path flat;
+
+  /** The drawing of a flat pattern, where that is the form. */
+  Optional<Path> flat() {
+    return Optional.ofNullable(flat);
+  }
 
   /** The form; complains in one sentence about what is missing or does not belong to it. */
   Shape shape(FormDetails details) {

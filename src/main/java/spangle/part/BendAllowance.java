@@ -16,6 +16,19 @@ public final class BendAllowance {
    */
   public static double correctionMm(
       double bendAngleDeg, double insideRadiusMm, double thicknessMm) {
+    double arcMm = arcMm(bendAngleDeg, insideRadiusMm, thicknessMm);
+    double reach = bendAngleDeg <= 90 ? Math.tan(Math.toRadians(bendAngleDeg) / 2) : 1;
+    return arcMm - 2 * (insideRadiusMm + thicknessMm) * reach;
+  }
+
+  /**
+   * Flat length of the bent zone between its two tangent lines: the neutral fibre.
+   *
+   * @param bendAngleDeg how far the sheet is turned, above 0 and at most 165
+   * @param insideRadiusMm inside radius, above 0
+   * @param thicknessMm sheet thickness
+   */
+  public static double arcMm(double bendAngleDeg, double insideRadiusMm, double thicknessMm) {
     Require.length(insideRadiusMm, "inside bend radius");
     Require.length(thicknessMm, "thickness");
     if (!(bendAngleDeg > 0 && bendAngleDeg <= 165)) {
@@ -26,10 +39,7 @@ public final class BendAllowance {
           "give how far it is turned");
     }
     double turned = Math.toRadians(bendAngleDeg);
-    double arcMm =
-        turned * (insideRadiusMm + factor(insideRadiusMm / thicknessMm) * thicknessMm / 2);
-    double reach = bendAngleDeg <= 90 ? Math.tan(turned / 2) : 1;
-    return arcMm - 2 * (insideRadiusMm + thicknessMm) * reach;
+    return turned * (insideRadiusMm + factor(insideRadiusMm / thicknessMm) * thicknessMm / 2);
   }
 
   /** Correction of a square bend whose inside radius equals the thickness, the common practice. */

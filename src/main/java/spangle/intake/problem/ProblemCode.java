@@ -172,6 +172,24 @@ public enum ProblemCode {
   EVENT_BAD(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** An answer to nothing, or to a value that has changed. */
   ANSWER_STALE(Severity.ASK, Meanwhile.IGNORED),
+  /** A drawing that cannot be read. */
+  DRAWING_UNREADABLE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** Something in a drawing that was not understood and is not counted. */
+  DRAWING_LEFT_OUT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A drawing whose unit is not sure. */
+  DRAWING_UNIT(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** A line to be cut that does not close. */
+  DRAWING_OPEN(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** Lines drawn twice, crossing, side by side or inside one another. */
+  DRAWING_DOUBT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** Something small in a drawing that was put right or supposed. */
+  DRAWING_NOTE(Severity.WARN, Meanwhile.AS_WRITTEN),
+  /** A bent part whose size after bending nobody has said. */
+  FOLDED_SIZE_MISSING(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** A body whose surface has gaps: it has no volume. */
+  BODY_NOT_CLOSED(Severity.ASK, Meanwhile.GATE_SHUT),
+  /** A body with inner spaces that no opening reaches. */
+  BODY_HAS_VOID(Severity.DANGER, Meanwhile.AS_WRITTEN),
   /** A formula whose stored result was used. */
   FORMULA_CELL(Severity.WARN, Meanwhile.AS_WRITTEN);
 

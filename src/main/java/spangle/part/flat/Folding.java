@@ -1,0 +1,198 @@
+package spangle.part.flat;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+import spangle.measure.Box;
+import spangle.part.BendAllowance;
+
+/**
+ * Size after bending: the sheet is cut along its bend lines into faces, the largest stays where it
+ * is, and the others turn about their bend lines one after the other. The flat length of a bend is
+ * {@link BendAllowance#arcMm}.
+ */
+public final class Folding {
+  private static final double CHORD_MM = 0.05;
+  private static final int MOST_BENDS = 60;
+  private static final int MOST_FACES = 200;
+
+  private final double thicknessMm;
+  private final List<Bend> bends;
+  private final List<Polygon> faces;
+  private final Motion[] motions;
+  private final double[] low = {1e300, 1e300, 1e300};
+  private final double[] high = {-1e300, -1e300, -1e300};
+
+  private Folding(double thicknessMm, List<Bend> bends, List<Polygon> faces) {
+    this.thicknessMm = thicknessMm;
+    this.bends = bends;
+    this.faces = faces;
+    this.motions = new Motion[faces.size()];
+  }
+
+  /**
+   * The outside size of the bent part, along its longest bend line first.
+   *
+   * @param outer outline of the flat sheet
+   * @param bends every bend of the sheet
+   * @return empty when the bend lines do not cut the sheet into faces that can turn
+   * @throws spangle.part.ShapeException for an angle, radius or thickness no sheet has
+   */
+  public static Optional<Box> sizeMm(Contour outer, List<Bend> bends, double thicknessMm) {
+    if (bends.isEmpty() || bends.size() > MOST_BENDS) {
+      return Optional.empty();
+    }
+    Bend longest =
+        bends.stream().max(Comparator.comparingDouble(b -> b.line().lengthMm())).orElseThrow();
+    Point along = longest.line().end().minus(longest.line().start());
+    Affine level = Affine.turn(-Math.toDegrees(Math.atan2(along.y(), along.x())));
+    List<Bend> turned = new ArrayList<>();
+    for (Bend bend : bends) {
+      BendLine line =
+          new BendLine(
+              level.point(bend.line().start()),
+              level.point(bend.line().end()),
+              bend.line().label());
+      turned.add(new Bend(line, bend.angleDeg(), bend.up(), bend.insideRadiusMm()));
+    }
+    try {
+      List<Polygon> faces = faces(outer.transformed(level), turned);
+      if (faces.size() < 2 || faces.size() > MOST_FACES) {
+        return Optional.empty();
+      }
+      return new Folding(thicknessMm, turned, faces).folded();
+    } catch (TopologyException tangled) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<Polygon> faces(Contour outer, List<Bend> bends) {
+    Polygon sheet = Ring.of(outer, CHORD_MM).polygon();
+    Geometry lines = sheet.getBoundary();
+    for (Bend bend : bends) {
+      lines = lines.union(stretched(bend.line()));
+    }
+    Polygonizer polygonizer = new Polygonizer();
+    polygonizer.add(lines);
+    List<Polygon> faces = new ArrayList<>();
+    for (Object face : polygonizer.getPolygons()) {
+      Polygon polygon = (Polygon) face;
+      if (polygon.getArea() > 1e-6 && sheet.contains(polygon.getInteriorPoint())) {
+        faces.add(polygon);
+      }
+    }
+    faces.sort(
+        Comparator.comparingDouble((Polygon f) -> -f.getArea())
+            .thenComparingDouble(f -> f.getEnvelopeInternal().getMinX())
+            .thenComparingDouble(f -> f.getEnvelopeInternal().getMinY()));
+    return faces;
+  }
+
+  /** A bend line drawn a little short of the edge still bends the whole flange. */
+  private static LineString stretched(BendLine line) {
+    double length = Math.max(line.lengthMm(), 1e-9);
+    Point along = line.end().minus(line.start()).times(Math.max(1.0 / length, 0.03));
+    Point from = line.start().minus(along);
+    Point to = line.end().plus(along);
+    return Ring.FACTORY.createLineString(
+        new Coordinate[] {new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())});
+  }
+
+  private Optional<Box> folded() {
+    Deque<Integer> ready = new ArrayDeque<>();
+    motions[0] = Motion.REST;
+    ready.add(0);
+    boolean[] by = new boolean[faces.size()];
+    int turned = 1;
+    while (!ready.isEmpty()) {
+      int from = ready.poll();
+      by[from] = true;
+      for (int to = 0; to < faces.size(); to++) {
+        if (to == from || by[to]) {
+          continue;
+        }
+        Optional<Bend> bend = between(from, to);
+        if (bend.isEmpty()) {
+          continue;
+        }
+        if (motions[to] != null) {
+          // Two ways to the same face: it cannot be bent so without tearing.
+          return Optional.empty();
+        }
+        turn(from, to, bend.get());
+        turned++;
+        ready.add(to);
+      }
+    }
+    if (turned < faces.size()) {
+      return Optional.empty();
+    }
+    for (int i = 0; i < faces.size(); i++) {
+      reach(faces.get(i), motions[i]);
+    }
+    return Optional.of(new Box(high[0] - low[0], high[1] - low[1], high[2] - low[2]));
+  }
+
+  private Optional<Bend> between(int from, int to) {
+    Geometry shared = faces.get(from).getBoundary().intersection(faces.get(to).getBoundary());
+    if (shared.getLength() < 1e-6) {
+      return Optional.empty();
+    }
+    Coordinate middle = shared.getInteriorPoint().getCoordinate();
+    Point at = new Point(middle.x, middle.y);
+    return bends.stream().min(Comparator.comparingDouble(b -> offset(b.line(), at)));
+  }
+
+  private static double offset(BendLine line, Point point) {
+    Point along = line.end().minus(line.start());
+    return Math.abs(along.cross(point.minus(line.start()))) / Math.max(along.length(), 1e-12)
+        + 1e-3 * line.distance(point);
+  }
+
+  private void turn(int from, int to, Bend bend) {
+    Point start = bend.line().start();
+    Point along = bend.line().end().minus(start);
+    Point unit = along.times(1 / Math.max(along.length(), 1e-12));
+    Point away = new Point(-unit.y(), unit.x());
+    Coordinate inside = faces.get(to).getInteriorPoint().getCoordinate();
+    if (new Point(inside.x, inside.y).minus(start).dot(away) < 0) {
+      away = away.times(-1);
+    }
+    double zone = BendAllowance.arcMm(bend.angleDeg(), bend.insideRadiusMm(), thicknessMm);
+    double middle = bend.insideRadiusMm() + thicknessMm / 2;
+    double angle = Math.toRadians(bend.angleDeg());
+    int up = bend.up() ? 1 : -1;
+    motions[to] = motions[from].after(Motion.bend(start, away, angle, up, zone, middle));
+    if (bend.angleDeg() > 90) {
+      // The bend itself then reaches further out than either face.
+      double out = -zone / 2 + middle + thicknessMm / 2;
+      for (Point end : List.of(start, bend.line().end())) {
+        Point reached = end.plus(away.times(out));
+        with(motions[from].apply(reached.x(), reached.y(), up * middle));
+      }
+    }
+  }
+
+  private void reach(Polygon face, Motion motion) {
+    for (Coordinate corner : face.getExteriorRing().getCoordinates()) {
+      with(motion.apply(corner.x, corner.y, thicknessMm / 2));
+      with(motion.apply(corner.x, corner.y, -thicknessMm / 2));
+    }
+  }
+
+  private void with(double[] point) {
+    for (int i = 0; i < 3; i++) {
+      low[i] = Math.min(low[i], point[i]);
+      high[i] = Math.max(high[i], point[i]);
+    }
+  }
+}
