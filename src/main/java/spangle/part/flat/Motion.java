@@ -1,9 +1,17 @@
 package spangle.part.flat;
 
 /** A rigid motion in space: a turn, then a shift. Rows of the matrix, then the shift. */
-record Motion(double[] turn, double[] shift) {
+final class Motion {
   static final Motion REST =
       new Motion(new double[] {1, 0, 0, 0, 1, 0, 0, 0, 1}, new double[] {0, 0, 0});
+
+  private final double[] turn;
+  private final double[] shift;
+
+  private Motion(double[] turn, double[] shift) {
+    this.turn = turn;
+    this.shift = shift;
+  }
 
   double[] apply(double x, double y, double z) {
     double[] to = new double[3];
