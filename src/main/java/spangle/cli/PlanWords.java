@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import spangle.desk.PlanDesk;
 import spangle.plan.PlanFigures;
+import spangle.plan.bound.WeekBounds;
+import spangle.plan.json.PlanYardstick;
 
 /** What the plan command says of a planned week. */
 final class PlanWords {
@@ -30,8 +32,14 @@ final class PlanWords {
     figures.put("late_lots", f.lateLots());
     figures.put("late_kits", f.lateKits());
     figures.put("goal", f.goal());
-    return new JsonOut()
-        .put("out", target.toString().replace('\\', '/'))
+    JsonOut out = new JsonOut();
+    made.yardstick()
+        .ifPresent(
+            y -> {
+              out.put("no_plan_under", floors(y.noPlanUnder()));
+              out.put("by_hand", byHand(y));
+            });
+    return out.put("out", target.toString().replace('\\', '/'))
         .put("files", files)
         .put("figures", figures)
         .put("left_out", made.plan().leftOut().stream().map(l -> l.lotId()).toList())
@@ -42,5 +50,35 @@ final class PlanWords {
                 .toList())
         .put("problems", made.week().input().problems().size())
         .put("findings", made.findings().stream().map(x -> x.words()).toList());
+  }
+
+  private static Map<String, Object> floors(WeekBounds floor) {
+    Map<String, Object> floors = new TreeMap<>();
+    floors.put("batches", floor.ovenBatches() + floor.dips());
+    floors.put("loads", floor.loads());
+    floors.put("run_minutes", floor.machineMinutes());
+    floors.put("colour_changes", floor.colourChanges());
+    floors.put("setting_minutes", floor.settingMinutes());
+    floors.put("late_lots", floor.lateLots());
+    floors.put("late_kits", floor.lateKits());
+    floors.put("goal", floor.goal());
+    return floors;
+  }
+
+  private static Map<String, Object> byHand(PlanYardstick yardstick) {
+    PlanFigures f = yardstick.byHand();
+    Map<String, Object> hand = new TreeMap<>();
+    hand.put("batches", f.batches());
+    hand.put("loads", f.loads());
+    hand.put("run_minutes", f.runMinutes());
+    hand.put("colour_changes", f.colourChanges());
+    hand.put("late_lots", f.lateLots());
+    hand.put("late_kits", f.lateKits());
+    hand.put("lots_left_out", yardstick.byHandLotsLeftOut());
+    hand.put("heat_kwh", yardstick.byHandHeatKwh());
+    hand.put("work_kg", yardstick.byHandWorkKg());
+    hand.put("plan_work_kg", yardstick.workKg());
+    hand.put("plan_heat_kwh", yardstick.heatKwh());
+    return hand;
   }
 }

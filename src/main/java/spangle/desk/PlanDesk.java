@@ -21,9 +21,9 @@ import spangle.plan.json.InputDigest;
 import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanJson;
+import spangle.plan.json.PlanYardstick;
 import spangle.report.ReportFiles;
 import spangle.report.WeekReport;
-import spangle.report.Yardstick;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 import spangle.solve.Solver;
@@ -53,13 +53,25 @@ public final class PlanDesk {
    * @param findings what the audit says
    * @param purchases what to buy
    * @param report what the sheets show
+   * @param yardstick how good the plan is; empty where that was not asked
    */
   public record Made(
       PreparedWeek week,
       Plan plan,
       List<Finding> findings,
       List<Purchase> purchases,
-      WeekReport report) {
+      WeekReport report,
+      Optional<PlanYardstick> yardstick) {
+    /** A plan that nobody asked how good it is. */
+    public Made(
+        PreparedWeek week,
+        Plan plan,
+        List<Finding> findings,
+        List<Purchase> purchases,
+        WeekReport report) {
+      this(week, plan, findings, purchases, report, Optional.empty());
+    }
+
     /** Copies the lists. */
     public Made {
       findings = List.copyOf(findings);
@@ -99,10 +111,13 @@ public final class PlanDesk {
     List<Finding> findings = Audit.of(week.brief(), plan);
     StoreDesk stores = new StoreDesk(week, plan);
     List<Purchase> purchases = stores.purchases();
+    PlanYardstick yardstick = YardstickDesk.of(week, plan);
     WeekReport report =
-        new ReportDesk(week, plan, stores).report(purchases, findings, Yardstick.EMPTY);
+        new ReportDesk(week, plan, stores)
+            .report(purchases, findings, YardstickDesk.sheet(plan, yardstick));
     return new Outcome(
-        reading.problems(), Optional.of(new Made(week, plan, findings, purchases, report)));
+        reading.problems(),
+        Optional.of(new Made(week, plan, findings, purchases, report, Optional.of(yardstick))));
   }
 
   /**
@@ -161,7 +176,8 @@ public final class PlanDesk {
         made.week().brief(),
         made.plan(),
         made.findings(),
-        Optional.empty());
+        Optional.empty(),
+        made.yardstick());
   }
 
   /** Where the sheets of a what-if go unless somebody says otherwise: beside its overlay. */

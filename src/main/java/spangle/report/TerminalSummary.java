@@ -30,7 +30,8 @@ public final class TerminalSummary {
   public static String of(WeekReport report) {
     WeekIndex index = new WeekIndex(report);
     List<Answer> answers = TenAnswers.of(index);
-    int[] shown = room(answers);
+    List<String> yardstick = YardstickLines.of(index);
+    int[] shown = room(answers, LINES - AROUND - yardstick.size());
     List<String> lines = new ArrayList<>();
     String heading =
         report.brief().name()
@@ -40,6 +41,7 @@ public final class TerminalSummary {
             + report.heading().version();
     lines.add(Say.cut(line(heading), COLUMNS));
     lines.add(Say.cut(figures(index), COLUMNS));
+    yardstick.forEach(words -> lines.add(Say.cut(line(words), COLUMNS)));
     for (int i = 0; i < answers.size(); i++) {
       answer(lines, answers.get(i), shown[i]);
     }
@@ -51,16 +53,26 @@ public final class TerminalSummary {
     return String.join("\n", lines) + "\n";
   }
 
-  /** How many details each answer shows: one each, then more where a person is needed. */
-  private static int[] room(List<Answer> answers) {
+  /**
+   * How many details each answer shows: one each, then more where a person is needed; where there
+   * is no room for one each, none of the last that need nobody.
+   */
+  private static int[] room(List<Answer> answers, int linesLeft) {
     int[] shown = answers.stream().mapToInt(a -> Math.min(1, a.details().size())).toArray();
-    int left = LINES - AROUND - answers.size();
+    int left = linesLeft - answers.size();
     for (int lines : shown) {
       left -= lines;
     }
     List<Integer> order = new ArrayList<>();
     for (int i = answers.size() - 1; i >= 0; i--) {
       order.add(i);
+    }
+    order.sort(Comparator.comparing(i -> answers.get(i).alarm()));
+    for (int i : order) {
+      if (left < 0 && shown[i] > 0) {
+        shown[i]--;
+        left++;
+      }
     }
     order.sort(Comparator.comparing(i -> !answers.get(i).alarm()));
     boolean grew = true;
@@ -82,9 +94,9 @@ public final class TerminalSummary {
     return String.join(
         ", ",
         Say.count(f.loads(), "load"),
-        f.batches() + " oven batches and dips",
+        f.batches() + " batches and dips",
         index.say().number(f.runMinutes() / 60.0, 1) + " h in them",
-        Say.count(f.colourChanges(), "colour change"));
+        Say.count(f.colourChanges(), "colour change") + YardstickLines.heat(index));
   }
 
   private static void answer(List<String> lines, Answer answer, int shown) {

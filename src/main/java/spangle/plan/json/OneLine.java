@@ -21,6 +21,7 @@ import spangle.plan.Setting;
 import spangle.plan.SetupTable;
 import spangle.plan.Supply;
 import spangle.plan.Visit;
+import spangle.plan.bound.LineBounds;
 
 /** Small records stand on one line each, so that a person can read and compare the file. */
 final class OneLine extends SimpleModule {
@@ -41,6 +42,8 @@ final class OneLine extends SimpleModule {
           InputDigest.class,
           Kit.KitLine.class,
           LeftOut.class,
+          LineBounds.GroupBounds.class,
+          LineBounds.KindBounds.class,
           PlannedLoad.PlannedVisit.class,
           Setting.class,
           SetupTable.class,

@@ -23,6 +23,7 @@ import spangle.plan.Plan;
  * @param findings what the audit said when the plan was made; empty for a plan that keeps every
  *     rule
  * @param estimates what to buy, as the estimate wrote it; empty where none was made
+ * @param yardstick how good the plan is; empty where that was not asked
  */
 public record PlanFile(
     String format,
@@ -34,7 +35,8 @@ public record PlanFile(
     Brief brief,
     Plan plan,
     List<Finding> findings,
-    Optional<JsonNode> estimates) {
+    Optional<JsonNode> estimates,
+    Optional<PlanYardstick> yardstick) {
   /** Name and number of this file format. */
   public static final String FORMAT = "spangle-plan/1";
 
@@ -47,5 +49,31 @@ public record PlanFile(
     inputs = List.copyOf(inputs);
     gates = List.copyOf(gates);
     findings = List.copyOf(findings);
+  }
+
+  /** A plan that nobody asked how good it is. */
+  public PlanFile(
+      String format,
+      String version,
+      String weekFolder,
+      List<InputDigest> inputs,
+      Optional<OverlayDigest> overlay,
+      List<Gate> gates,
+      Brief brief,
+      Plan plan,
+      List<Finding> findings,
+      Optional<JsonNode> estimates) {
+    this(
+        format,
+        version,
+        weekFolder,
+        inputs,
+        overlay,
+        gates,
+        brief,
+        plan,
+        findings,
+        estimates,
+        Optional.empty());
   }
 }

@@ -13,6 +13,7 @@ import spangle.plan.Plan;
 import spangle.plan.PlanFixtures;
 import spangle.plan.PlannedBatch;
 import spangle.plan.Supply;
+import spangle.plan.bound.WeekBounds;
 
 /** Plan files for tests. */
 public final class PlanFiles {
@@ -75,7 +76,10 @@ public final class PlanFiles {
         brief,
         plan,
         List.of(new Finding("machine-mass", "oven-1 #2", "weighs \"too\" much")),
-        Optional.of(estimates("{\"powder_kg\":12.50,\"lots\":[\"K1\",null]}")));
+        Optional.of(estimates("{\"powder_kg\":12.50,\"lots\":[\"K1\",null]}")),
+        Optional.of(
+            new PlanYardstick(
+                WeekBounds.of(brief, plan), plan.figures(), 3, 120.5, 800, 97.2, 900.5)));
   }
 
   private static JsonNode estimates(String json) {

@@ -120,7 +120,8 @@ class PlanJsonProperties {
         file.brief(),
         plan,
         file.findings(),
-        file.estimates());
+        file.estimates(),
+        file.yardstick());
   }
 
   /** Whatever becomes of the bytes, the answer is a plan that can be audited or a sentence. */

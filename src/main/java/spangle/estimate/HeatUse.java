@@ -1,0 +1,50 @@
+package spangle.estimate;
+
+import spangle.coating.heat.Metal;
+import spangle.coating.heat.OvenPanel;
+import spangle.coating.zinc.DipHeat;
+
+/**
+ * Heat a batch takes: into the work, into the carriers it hangs on, through the oven walls while it
+ * is in, and for a dip into the zinc that leaves on it. Exhaust, empty hours and a kettle's surface
+ * are not in it: they are the same whatever the plan.
+ */
+public final class HeatUse {
+  /** Hall air and work before it goes in, C. */
+  public static final double HALL_C = 20;
+
+  /** Wall panels where nothing is said of the oven: 100 mm is usual (common practice). */
+  public static final OvenPanel USUAL_PANEL = OvenPanel.MM_100;
+
+  private static final double J_PER_KWH = 3.6e6;
+
+  private HeatUse() {}
+
+  /**
+   * One stay in an oven, kWh.
+   *
+   * @param steelKg steel of the parts and of the carriers
+   * @param aluminiumKg aluminium of the parts
+   * @param wallM2 inside surface of the oven, floor and doors included
+   * @param ovenC setting
+   * @param minutes in the oven
+   */
+  public static double ovenKWh(
+      double steelKg, double aluminiumKg, double wallM2, double ovenC, double minutes) {
+    double metalJ =
+        steelKg * Metal.STEEL.heatJKg(HALL_C, ovenC)
+            + aluminiumKg * Metal.ALUMINIUM.heatJKg(HALL_C, ovenC);
+    return metalJ / J_PER_KWH + USUAL_PANEL.lossKW(wallM2, ovenC, HALL_C) * minutes / 60;
+  }
+
+  /**
+   * One dip, kWh.
+   *
+   * @param steelKg steel of the parts, the beam or the basket
+   * @param zincKg zinc that leaves on the work
+   * @param bathC bath temperature
+   */
+  public static double dipKWh(double steelKg, double zincKg, double bathC) {
+    return DipHeat.of(steelKg, zincKg, HALL_C, HALL_C, bathC).totalKWh();
+  }
+}
