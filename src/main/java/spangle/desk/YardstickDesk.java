@@ -28,13 +28,11 @@ import spangle.solve.ByHand;
 
 /** Says how good a plan is: beside its floors, and beside the same week planned by hand. */
 final class YardstickDesk {
-  private final PreparedWeek week;
   private final WeekIndex index;
   private final Map<String, CarrierSpec> carriers = new HashMap<>();
   private final Map<String, Double> wallM2 = new HashMap<>();
 
   private YardstickDesk(PreparedWeek week) {
-    this.week = week;
     this.index = new WeekIndex(week.brief(), week.parts());
     week.brief().carriers().forEach(carrier -> carriers.put(carrier.id(), carrier));
     for (ShopLine line : week.input().shop().lines()) {
