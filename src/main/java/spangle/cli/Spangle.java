@@ -32,6 +32,7 @@ public final class Spangle implements Callable<Integer> {
           FitCommand.class,
           OrderCommand.class,
           PlanCommand.class,
+          PromiseCommand.class,
           TemplateCommand.class);
 
   @Spec

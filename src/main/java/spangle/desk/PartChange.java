@@ -35,6 +35,12 @@ public record PartChange(
 
   /** All changes worth saying: what becomes late first, then the largest shifts. */
   static List<PartChange> of(Map<String, PartFate> before, Map<String, PartFate> after) {
+    return of(before, after, WORTH_SAYING_MIN);
+  }
+
+  /** The same with another shortest shift that is said. */
+  static List<PartChange> of(
+      Map<String, PartFate> before, Map<String, PartFate> after, int worthSayingMin) {
     Set<String> keys = new TreeSet<>(before.keySet());
     keys.addAll(after.keySet());
     List<PartChange> changes = new ArrayList<>();
@@ -46,7 +52,7 @@ public record PartChange(
       } else if (was != null && is == null) {
         changes.add(change("gone", was, 0, was.late(), "not in the second plan"));
       } else if (was != null && is != null) {
-        compare(was, is, changes);
+        compare(was, is, worthSayingMin, changes);
       }
     }
     changes.sort(
@@ -58,7 +64,8 @@ public record PartChange(
     return changes;
   }
 
-  private static void compare(PartFate was, PartFate is, List<PartChange> changes) {
+  private static void compare(
+      PartFate was, PartFate is, int worthSayingMin, List<PartChange> changes) {
     OptionalInt shift = shift(was, is);
     if (was.planned() != is.planned()) {
       String kind = is.planned() > was.planned() ? "more" : "less";
@@ -74,7 +81,7 @@ public record PartChange(
     boolean turns = was.late() != is.late();
     if (shift.isPresent()
         && shift.getAsInt() != 0
-        && (turns || Math.abs(shift.getAsInt()) >= WORTH_SAYING_MIN)) {
+        && (turns || Math.abs(shift.getAsInt()) >= worthSayingMin)) {
       String kind = shift.getAsInt() > 0 ? "later" : "earlier";
       changes.add(
           change(

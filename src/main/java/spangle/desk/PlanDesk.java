@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import spangle.audit.Audit;
 import spangle.estimate.Purchase;
@@ -178,6 +179,16 @@ public final class PlanDesk {
         made.findings(),
         Optional.empty(),
         made.yardstick());
+  }
+
+  /** A minute of the week as people write it; empty where it is none. */
+  public static OptionalInt minute(Path week, String text) {
+    return WeekReader.minute(week, text);
+  }
+
+  /** A minute of the week in words. */
+  public static String when(int minute) {
+    return DayWords.of(minute);
   }
 
   /** Where the sheets of a what-if go unless somebody says otherwise: beside its overlay. */

@@ -92,7 +92,7 @@ public final class PlanShelf {
         : Optional.of("the overlay " + told.file() + " has changed since the plan was made");
   }
 
-  private static List<String> changed(PlanFile file, Path week) throws IOException {
+  static List<String> changed(PlanFile file, Path week) throws IOException {
     List<String> changed = new ArrayList<>();
     for (InputDigest input : file.inputs()) {
       Path path = week.resolve(input.file()).normalize();

@@ -3,6 +3,7 @@ package spangle.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalInt;
 import spangle.plan.LeftOut;
 import spangle.plan.clock.Batch;
@@ -22,9 +23,46 @@ final class LeftOuts {
   private final WeekPlan week;
   private final Floor floor;
 
-  LeftOuts(WeekPlan week) {
+  private final Map<String, LeftOut> outside;
+
+  /**
+   * What a week does not hold.
+   *
+   * @param outside lots that may stand in no row, and why
+   */
+  LeftOuts(WeekPlan week, Map<String, LeftOut> outside) {
     this.week = week;
     this.floor = week.floor;
+    this.outside = Map.copyOf(outside);
+  }
+
+  /** Weight of the lots that stand in no row. */
+  long outsideWeight() {
+    boolean[] in = inRows();
+    long sum = 0;
+    for (LotFacts lot : floor.lots) {
+      if (lot.hasPlace() && !in[lot.index]) {
+        sum += lot.lot.weight();
+      }
+    }
+    return sum;
+  }
+
+  private boolean[] inRows() {
+    boolean[] in = floor.frozenLots();
+    for (int l = 0; l < floor.lines.length; l++) {
+      LinePlan line = week.line(l);
+      for (int m = 0; m < line.size(); m++) {
+        for (int k = 0; k < line.row(m).size(); k++) {
+          for (Load load : line.row(m).batch(k).loads) {
+            for (int lot : load.lots) {
+              in[lot] = true;
+            }
+          }
+        }
+      }
+    }
+    return in;
   }
 
   static long weightWithoutPlace(Floor floor) {
@@ -51,11 +89,14 @@ final class LeftOuts {
       }
     }
     boolean[] frozen = floor.frozenLots();
+    boolean[] in = inRows();
     for (LotFacts lot : floor.lots) {
       if (frozen[lot.index]) {
         continue;
       }
-      if (!lot.hasPlace()) {
+      if (lot.hasPlace() && !in[lot.index]) {
+        left.add(outside(lot));
+      } else if (!lot.hasPlace()) {
         left.add(
             new LeftOut(
                 lot.lot.id(),
@@ -67,6 +108,14 @@ final class LeftOuts {
       }
     }
     return left;
+  }
+
+  private LeftOut outside(LotFacts lot) {
+    LeftOut told = outside.get(lot.lot.id());
+    return told != null
+        ? told
+        : new LeftOut(
+            lot.lot.id(), Loss.NO_TIME.code(), Loss.NO_TIME.words(), OptionalInt.empty());
   }
 
   private static void mark(Batch batch, int start, int[] why) {

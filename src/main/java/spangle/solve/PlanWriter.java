@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import spangle.plan.LeftOut;
 import spangle.plan.LineKind;
 import spangle.plan.Plan;
 import spangle.plan.PlanFigures;
@@ -28,13 +29,24 @@ import spangle.plan.clock.WeekPlan;
 final class PlanWriter {
   private final Floor floor;
   private final WeekPlan week;
+  private final LeftOuts leftOuts;
   private final Set<String> usedIds = new HashSet<>();
   private final Map<String, Integer> lastNumber = new HashMap<>();
   private final CarrierNumbers carriers;
   private final Patterns patterns;
 
   PlanWriter(WeekPlan week) {
+    this(week, Map.of());
+  }
+
+  /**
+   * For a week some of whose lots stand in no row.
+   *
+   * @param outside why, by lot
+   */
+  PlanWriter(WeekPlan week, Map<String, LeftOut> outside) {
     this.week = week;
+    this.leftOuts = new LeftOuts(week, outside);
     this.floor = week.floor;
     this.carriers = new CarrierNumbers(floor);
     this.patterns = new Patterns(floor);
@@ -66,7 +78,7 @@ final class PlanWriter {
         batches.add(write(line, each, number, loads.getOrDefault(each, List.of())));
       }
     }
-    return new Plan(batches, new LeftOuts(week).list(), figures(), note);
+    return new Plan(batches, leftOuts.list(), figures(), note);
   }
 
   private List<Timed> timed(LineFacts line, LinePlan plan) {
@@ -190,7 +202,7 @@ final class PlanWriter {
 
   private PlanFigures figures() {
     long unplaceable = LeftOuts.weightWithoutPlace(floor);
-    long leftOut = week.left() + unplaceable;
+    long leftOut = week.left() + unplaceable + leftOuts.outsideWeight();
     return new PlanFigures(
         week.term(Tally.RUN),
         week.term(Tally.LATE_LOTS),

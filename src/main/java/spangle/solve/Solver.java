@@ -56,6 +56,6 @@ public final class Solver {
         "simulated annealing over immutable plans, OptaPlanner local search, "
             + options.threads()
             + (options.threads() == 1 ? " thread" : " threads");
-    return new PlanWriter(best).write(new SolveNote(options.seed(), options.steps(), method));
+    return Tidy.of(best).writer().write(new SolveNote(options.seed(), options.steps(), method));
   }
 }

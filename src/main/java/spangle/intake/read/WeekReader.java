@@ -1,10 +1,12 @@
 package spangle.intake.read;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -88,6 +90,24 @@ public final class WeekReader {
                     new WeekInput.Rows(0, 0, 0),
                     new TreeMap<>(),
                     List.of()));
+  }
+
+  /** A minute of a week as people write it, such as "wed 10:00"; empty where it is none. */
+  public static OptionalInt minute(Path week, String text) {
+    Problems quiet = new Problems();
+    Optional<WeekFolder> folder = WeekFolder.open(week, quiet);
+    Optional<LocalDate> monday =
+        folder
+            .flatMap(f -> new WeekReader(f, Besides.NOTHING, quiet).group("shop.yaml", true))
+            .flatMap(g -> ShopReader.weekStart(new Fields(g, new Notes(quiet, true))));
+    return monday.isEmpty()
+        ? OptionalInt.empty()
+        : new Times(monday.get(), Times.Order.YMD)
+            .minute(
+                "at",
+                new Datum.Scalar(Place.file("shop.yaml"), text),
+                Times.Edge.START,
+                new Notes(quiet, false));
   }
 
   private Reading read() {

@@ -1,0 +1,186 @@
+package spangle.desk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import spangle.equipment.Span;
+import spangle.equipment.WorkCalendar;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.week.Shop;
+import spangle.intake.week.WeekInput;
+import spangle.plan.Brief;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.MachineSpec;
+import spangle.plan.StationSpec;
+
+/** A week with the weeks after it, for work that finds no room in it. */
+final class LaterWeek {
+  private static final int LONGEST_DAYS = 28;
+
+  private LaterWeek() {}
+
+  /** The same week with so many days more, if the program can look so far. */
+  static PreparedWeek of(WeekInput input, int moreDays) {
+    Shop s = input.shop();
+    int days = Math.min(LONGEST_DAYS, s.horizonDays() + moreDays);
+    Shop longer =
+        new Shop(
+            s.name(),
+            s.weekStart(),
+            days,
+            s.standard(),
+            s.shifts(),
+            s.exceptions(),
+            s.maintenance(),
+            s.lines(),
+            s.colourChange(),
+            s.clearances(),
+            s.defaults(),
+            s.gaugeTable());
+    return BriefMaker.prepare(
+        new WeekInput(
+            input.name(),
+            longer,
+            input.catalogue(),
+            input.jobs(),
+            input.kits(),
+            input.gates(),
+            input.events(),
+            input.problems(),
+            input.rows(),
+            input.digests(),
+            input.overlay()));
+  }
+
+  /** The brief, and behind its end the hours of the longer one; lots as given. */
+  static Brief behind(Brief brief, Brief longer, List<Lot> lots) {
+    Map<String, WorkCalendar> later = new TreeMap<>();
+    for (LineSpec line : longer.lines()) {
+      line.before().forEach(s -> later.put(s.id(), s.calendar()));
+      line.after().forEach(s -> later.put(s.id(), s.calendar()));
+      line.machines().forEach(m -> later.put(m.id(), m.calendar()));
+    }
+    int end = brief.horizonMin();
+    List<LineSpec> lines = new ArrayList<>();
+    for (LineSpec line : brief.lines()) {
+      lines.add(
+          new LineSpec(
+              line.id(),
+              line.name(),
+              line.kind(),
+              line.before().stream().map(s -> station(s, later, end)).toList(),
+              line.machines().stream().map(m -> machine(m, later, end)).toList(),
+              line.after().stream().map(s -> station(s, later, end)).toList(),
+              line.settings(),
+              line.settingChange()));
+    }
+    return new Brief(
+        brief.name(),
+        brief.monday(),
+        Math.max(end, longer.horizonMin()),
+        lines,
+        brief.carriers(),
+        lots,
+        brief.kits(),
+        brief.supplies(),
+        brief.goals(),
+        brief.frozen(),
+        brief.announced());
+  }
+
+  private static StationSpec station(StationSpec s, Map<String, WorkCalendar> later, int end) {
+    return new StationSpec(
+        s.id(),
+        s.name(),
+        s.alike(),
+        joined(s.calendar(), later.get(s.id()), end),
+        s.setups(),
+        s.initialState(),
+        s.longestWaitAfterMin());
+  }
+
+  private static MachineSpec machine(MachineSpec m, Map<String, WorkCalendar> later, int end) {
+    return new MachineSpec(
+        m.id(),
+        m.name(),
+        m.capacityUnits(),
+        m.maxMassKg(),
+        joined(m.calendar(), later.get(m.id()), end),
+        m.initialSetting(),
+        m.turnaroundMin(),
+        m.kgPerHour());
+  }
+
+  /** Up to the end as it is, behind it as in the longer calendar. */
+  private static WorkCalendar joined(
+      WorkCalendar now, @org.jspecify.annotations.Nullable WorkCalendar later, int end) {
+    if (later == null) {
+      return now;
+    }
+    List<Span> spans = new ArrayList<>();
+    now.open().stream()
+        .filter(s -> s.startMin() < end)
+        .forEach(s -> spans.add(new Span(s.startMin(), Math.min(s.endMin(), end))));
+    for (Span span : later.open()) {
+      if (span.endMin() > end) {
+        int start = Math.max(end, span.startMin());
+        int last = spans.size() - 1;
+        if (last >= 0 && spans.get(last).endMin() == start) {
+          spans.set(last, new Span(spans.get(last).startMin(), span.endMin()));
+        } else {
+          spans.add(new Span(start, span.endMin()));
+        }
+      }
+    }
+    return new WorkCalendar(spans);
+  }
+
+  /** The lot, not touched before that minute. */
+  static Lot notBefore(Lot lot, int atMin) {
+    if (lot.readyMin() >= atMin) {
+      return lot;
+    }
+    return new Lot(
+        lot.id(),
+        lot.jobId(),
+        lot.partId(),
+        lot.label(),
+        lot.pieces(),
+        lot.leg(),
+        lot.after(),
+        lot.lineId(),
+        lot.finish(),
+        lot.alone(),
+        lot.batchGroup(),
+        atMin,
+        lot.dueMin(),
+        lot.weight(),
+        lot.lastLeg(),
+        lot.dwells(),
+        lot.machines(),
+        lot.carriers(),
+        lot.item(),
+        lot.visits(),
+        lot.areaM2(),
+        lot.massKg(),
+        lot.materialKg(),
+        lot.kitIds());
+  }
+
+  /** So many working days, Monday to Friday, after a minute: 06:00 of that day. */
+  static int workingDaysAfter(LocalDate monday, int atMin, int days) {
+    int day = Math.floorDiv(atMin, Shop.DAY_MIN);
+    int left = days;
+    while (left > 0) {
+      day++;
+      if (monday.plusDays(day).getDayOfWeek().getValue() <= 5) {
+        left--;
+      }
+    }
+    return day * Shop.DAY_MIN + 6 * 60;
+  }
+}

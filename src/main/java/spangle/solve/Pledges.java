@@ -1,0 +1,106 @@
+package spangle.solve;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import spangle.plan.Kit;
+import spangle.plan.clock.Floor;
+import spangle.plan.clock.LinePlan;
+import spangle.plan.clock.LotFacts;
+import spangle.plan.clock.Passage;
+import spangle.plan.clock.WeekPlan;
+
+/** What a plan has promised, and whether another still keeps it. */
+final class Pledges {
+  private final Floor floor;
+  private final Freedom freedom;
+
+  /** Start of the first visit and end of the last, by lot; -1 where it was not planned. */
+  private final int[] first;
+
+  private final int[] end;
+
+  /** Latest end that breaks no word given, by lot. */
+  private final int[] latest;
+
+  Pledges(WeekPlan kept, Freedom freedom) {
+    this.floor = kept.floor;
+    this.freedom = freedom;
+    this.first = firsts(kept);
+    this.end = new int[floor.lots.length];
+    for (LotFacts lot : floor.lots) {
+      end[lot.index] = first[lot.index] < 0 ? -1 : kept.lotEnd(lot.index);
+    }
+    this.latest = latest();
+  }
+
+  private int[] latest() {
+    Map<String, Integer> parts = new HashMap<>();
+    int[] kits = new int[floor.brief.kits().size()];
+    for (LotFacts lot : floor.lots) {
+      if (lot.lot.lastLeg() && end[lot.index] >= 0) {
+        parts.merge(part(lot), end[lot.index], Math::max);
+        for (int kit : lot.kits) {
+          kits[kit] = Math.max(kits[kit], end[lot.index]);
+        }
+      }
+    }
+    int[] until = new int[floor.lots.length];
+    Arrays.fill(until, Integer.MAX_VALUE);
+    for (LotFacts lot : floor.lots) {
+      if (lot.lot.lastLeg() && end[lot.index] >= 0) {
+        int word = Math.max(lot.lot.dueMin(), parts.getOrDefault(part(lot), 0));
+        for (int k : lot.kits) {
+          Kit kit = floor.brief.kits().get(k);
+          word = Math.min(word, Math.max(kit.dueMin(), kits[k]));
+        }
+        until[lot.index] = word;
+      }
+    }
+    return until;
+  }
+
+  private static String part(LotFacts lot) {
+    return lot.lot.jobId() + "/" + lot.lot.partId();
+  }
+
+  boolean kept(WeekPlan plan) {
+    if (plan.broken() != 0) {
+      return false;
+    }
+    int[] now = freedom == Freedom.NOTHING_MOVES ? firsts(plan) : first;
+    for (int lot = 0; lot < end.length; lot++) {
+      if (end[lot] < 0) {
+        continue;
+      }
+      int is = plan.lotEnd(lot);
+      boolean sound =
+          switch (freedom) {
+            case NOTHING_MOVES -> is == end[lot] && now[lot] == first[lot];
+            case DATES_KEPT -> is >= 0 && is <= latest[lot];
+            case DATES_MAY_SLIP -> is >= 0;
+          };
+      if (!sound) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int[] firsts(WeekPlan plan) {
+    int[] first = new int[plan.floor.lots.length];
+    Arrays.fill(first, -1);
+    for (int l = 0; l < plan.floor.lines.length; l++) {
+      LinePlan line = plan.line(l);
+      for (int k = 0; k < line.fed(); k++) {
+        Passage passage = line.passage(k);
+        for (int i = 0; passage.runs() && i < passage.batch.loads.length; i++) {
+          for (int lot : passage.batch.loads[i].lots) {
+            first[lot] = passage.loadFirst(i);
+          }
+        }
+      }
+    }
+    return first;
+  }
+}

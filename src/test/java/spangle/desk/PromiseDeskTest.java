@@ -1,0 +1,150 @@
+package spangle.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spangle.cli.Spangle;
+import spangle.plan.json.PlanFileException;
+import spangle.solve.Freedom;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+
+/** Promises on the harbour week: what is promised is a plan the audit has nothing against. */
+class PromiseDeskTest {
+  private static final Path HARBOUR = Path.of("samples/harbour-week");
+  private static final String HEADING =
+      "job,part,description,qty,material,thickness_mm,shape,length_mm,width_mm,height_mm,route,"
+          + "finish,ready,due,welded,hollow,overlaps,pockets,soldered,moving_parts,heat_sensitive,"
+          + "certificate,si_pct,p_pct,hooks\n";
+
+  @TempDir static Path temp;
+
+  private static Path plan;
+
+  @BeforeAll
+  static void planTheWeek() throws IOException {
+    PlanDesk.Made made =
+        new PlanDesk()
+            .plan(HARBOUR, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY)
+            .made()
+            .orElseThrow();
+    plan = temp.resolve("kept");
+    PlanDesk.write(HARBOUR, plan, made);
+  }
+
+  private static Promise promise(String row, int atMin) throws IOException, PlanFileException {
+    Path file = temp.resolve("offer.csv");
+    Files.writeString(file, HEADING + row + "\n");
+    return PromiseDesk.promise(HARBOUR, file, Optional.of(plan), atMin).promise().orElseThrow();
+  }
+
+  private static final String BLUE =
+      "N-1,RB-30,railing bracket,60,steel,3,blank 160x120 mm,120,60,60,powder,P-DEEP-BLUE,"
+          + "mon 06:00,fri 12:00,no,no,no,no,no,no,no,,,,1";
+
+  @Test
+  void everyDateIsThatOfAPlanThatKeepsEveryRule() throws Exception {
+    Promise promise = promise(BLUE, 0);
+
+    assertThat(promise.offers()).isNotEmpty();
+    for (Promise.Offer offer : promise.offers()) {
+      assertThat(offer.findings()).as(offer.freedom().name()).isEmpty();
+      if (offer.freedom() == Freedom.NOTHING_MOVES) {
+        assertThat(offer.loadsMoved()).isZero();
+      }
+      if (offer.freedom() != Freedom.DATES_MAY_SLIP) {
+        assertThat(offer.slips()).isEmpty();
+        assertThat(offer.kits()).isEmpty();
+      }
+    }
+    assertThat(promise.work()).containsExactly("N-1: 60 x railing bracket, deep blue, satin");
+    assertThat(promise.honest()).isPresent();
+  }
+
+  @Test
+  void nothingNewStartsBeforeNow() throws Exception {
+    int wednesdayTen = 2 * 1440 + 600;
+
+    Promise promise = promise(BLUE, wednesdayTen);
+
+    assertThat(promise.offers()).allSatisfy(o -> assertThat(o.endMin()).isGreaterThan(wednesdayTen));
+  }
+
+  @Test
+  void colourThatRunsShortIsPromisedOnlyOnCondition() throws Exception {
+    Promise promise =
+        promise(
+            "N-2,YG-1,yellow grip,900,steel,2,blank 150x60 mm,150,40,20,powder,P-BUOY-YELLOW,"
+                + "mon 06:00,wed 16:00,no,no,no,no,no,no,no,,,,1",
+            0);
+
+    Promise.Offer offer = promise.offers().get(0);
+    assertThat(offer.conditions())
+        .anyMatch(c -> c.contains("more of buoy yellow") && c.contains("4 working days"));
+    assertThat(offer.endMin()).isGreaterThan(4 * 1440 + 360);
+    assertThat(offer.findings()).isEmpty();
+  }
+
+  @Test
+  void behindAShutGateThereIsNoDate() throws Exception {
+    Promise promise =
+        promise(
+            "N-3,FR-1,welded frame,5,steel,3,tube 40x40x1000 mm,1000,600,40,zinc,,mon 06:00,"
+                + "fri 12:00,yes,,no,no,no,no,no,C-1,0.02,0.01,2",
+            0);
+
+    assertThat(promise.offers()).isEmpty();
+    assertThat(promise.held()).isNotEmpty();
+    assertThat(promise.kept()).isFalse();
+  }
+
+  @Test
+  void theCommandAnswersInWordsAndAsOneObject() throws IOException {
+    Path file = temp.resolve("blue.csv");
+    Files.writeString(file, HEADING + BLUE + "\n");
+    StringWriter words = new StringWriter();
+    StringWriter data = new StringWriter();
+
+    int code = run(words, file, "--at", "tue 06:00");
+    run(data, file, "--json");
+
+    assertThat(code).isIn(0, 1);
+    assertThat(words.toString()).contains("railing bracket", "wanted Friday 12:00", "load ");
+    assertThat(data.toString()).startsWith("{").contains("\"end_min\"", "\"keeps\"");
+    assertThat(run(new StringWriter(), file, "--at", "someday")).isEqualTo(2);
+    assertThat(run(new StringWriter(), temp.resolve("none.csv"))).isEqualTo(3);
+  }
+
+  private static int run(StringWriter out, Path job, String... more) {
+    String[] args = new String[6 + more.length];
+    System.arraycopy(
+        new String[] {
+          "promise", HARBOUR.toString(), "--job", job.toString(), "--keep", plan.toString()
+        },
+        0,
+        args,
+        0,
+        6);
+    System.arraycopy(more, 0, args, 6, more.length);
+    return Spangle.run(new PrintWriter(out), new PrintWriter(new StringWriter()), args);
+  }
+
+  @Test
+  void aFileWithoutANewJobIsRefused() throws Exception {
+    Path file = temp.resolve("bad.csv");
+    Files.writeString(file, HEADING + BLUE.replace(",60,steel", ",1 lot,steel") + "\n");
+
+    PromiseDesk.Answer answer = PromiseDesk.promise(HARBOUR, file, Optional.of(plan), 0);
+
+    assertThat(answer.promise()).isEmpty();
+    assertThat(answer.refused()).anySatisfy(p -> assertThat(p.field()).isEqualTo("qty"));
+  }
+}
