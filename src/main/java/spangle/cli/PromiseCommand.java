@@ -36,7 +36,7 @@ import spangle.solve.Freedom;
       "Exit code: 0 a date in time, nobody late for it; 1 later than wanted, a gate shut, no date.",
       "",
       "Example:",
-      "  spangle promise samples/harbour-week --job samples/what-if/new-job.yaml"
+      "  spangle promise samples/harbour-week --job samples/new-jobs/railing-bracket.yaml"
     })
 final class PromiseCommand implements Callable<Integer> {
   @Spec

@@ -126,8 +126,7 @@ public final class PromiseDesk {
 
   private static Brief without(PreparedWeek week, Set<String> jobs) {
     return with(
-        week.brief(),
-        week.brief().lots().stream().filter(l -> !jobs.contains(l.jobId())).toList());
+        week.brief(), week.brief().lots().stream().filter(l -> !jobs.contains(l.jobId())).toList());
   }
 
   private static Brief with(Brief b, List<Lot> lots) {
@@ -145,8 +144,7 @@ public final class PromiseDesk {
         b.announced());
   }
 
-  private static PlanFile kept(
-      Path folder, Optional<Path> plan, Brief without, List<String> notes)
+  private static PlanFile kept(Path folder, Optional<Path> plan, Brief without, List<String> notes)
       throws IOException, PlanFileException {
     Path usual = folder.resolve("plan").resolve("plan.json");
     Optional<Path> file =
@@ -163,8 +161,7 @@ public final class PromiseDesk {
       return read;
     }
     notes.add("no plan is announced; a first plan of the week was made to answer");
-    Plan first =
-        new Solver().solve(without, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY);
+    Plan first = new Solver().solve(without, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY);
     return new PlanFile(
         PlanFile.FORMAT,
         "A",
@@ -191,8 +188,7 @@ public final class PromiseDesk {
     } else if (held.isEmpty()) {
       lacking.add("nothing of it can be planned");
     }
-    return new Promise(
-        List.copyOf(jobs), work, due, offers, held, lacking, notes, problems);
+    return new Promise(List.copyOf(jobs), work, due, offers, held, lacking, notes, problems);
   }
 
   private List<Lot> lots(PreparedWeek from, Set<String> jobs) {
@@ -284,8 +280,7 @@ public final class PromiseDesk {
           new Inserter(within, kept.plan()).insert(ids(wanted), Freedom.DATES_KEPT);
       if (sooner.isPresent()) {
         offers.add(
-            0,
-            offer(Freedom.DATES_KEPT, within, sooner.get(), ids(wanted), jobs, conditions));
+            0, offer(Freedom.DATES_KEPT, within, sooner.get(), ids(wanted), jobs, conditions));
         return;
       }
     }
@@ -313,8 +308,7 @@ public final class PromiseDesk {
         placed++;
       }
     }
-    Optional<Inserted> then =
-        new Inserter(longer, base).insert(ids(next), Freedom.NOTHING_MOVES);
+    Optional<Inserted> then = new Inserter(longer, base).insert(ids(next), Freedom.NOTHING_MOVES);
     if (then.isEmpty()) {
       lacking.add(
           "no place was found before "
@@ -350,8 +344,7 @@ public final class PromiseDesk {
   }
 
   /** What the new lots lack, ordered at once: whole packs after the lead time. */
-  private List<Supply.Arrival> orders(
-      Brief brief, List<Lot> wanted, List<String> conditions) {
+  private List<Supply.Arrival> orders(Brief brief, List<Lot> wanted, List<String> conditions) {
     List<Supply.Arrival> ordered = new ArrayList<>();
     Conditions stock = new Conditions(brief);
     Set<String> materials = new TreeSet<>();
@@ -485,9 +478,7 @@ public final class PromiseDesk {
   private static Map<String, List<Integer>> times(Plan plan) {
     Map<String, List<Integer>> times = new TreeMap<>();
     plan.batches()
-        .forEach(
-            b ->
-                b.loads().forEach(l -> l.lotIds().forEach(id -> times.put(id, times(b, l)))));
+        .forEach(b -> b.loads().forEach(l -> l.lotIds().forEach(id -> times.put(id, times(b, l)))));
     return times;
   }
 
@@ -505,8 +496,7 @@ public final class PromiseDesk {
     inTime.sort(Comparator.comparingInt(PlannedBatch::startMin));
     for (PlannedBatch batch : inTime) {
       for (PlannedLoad load : batch.loads()) {
-        List<Lot> ours =
-            load.lotIds().stream().filter(lotIds::contains).map(lots::get).toList();
+        List<Lot> ours = load.lotIds().stream().filter(lotIds::contains).map(lots::get).toList();
         if (!ours.isEmpty()) {
           OptionalInt hung =
               load.visits().stream().mapToInt(PlannedLoad.PlannedVisit::startMin).min();

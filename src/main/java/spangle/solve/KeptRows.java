@@ -42,7 +42,9 @@ final class KeptRows {
     return index;
   }
 
-  /** By line, machine and place; batches the brief has frozen stand first, as the brief has them. */
+  /**
+   * By line, machine and place; batches the brief has frozen stand first, as the brief has them.
+   */
   Batch[][][] of(Plan plan) {
     Set<String> frozen = new HashSet<>();
     floor.brief.frozen().forEach(batch -> frozen.add(batch.id()));

@@ -114,8 +114,7 @@ final class LeftOuts {
     LeftOut told = outside.get(lot.lot.id());
     return told != null
         ? told
-        : new LeftOut(
-            lot.lot.id(), Loss.NO_TIME.code(), Loss.NO_TIME.words(), OptionalInt.empty());
+        : new LeftOut(lot.lot.id(), Loss.NO_TIME.code(), Loss.NO_TIME.words(), OptionalInt.empty());
   }
 
   private static void mark(Batch batch, int start, int[] why) {

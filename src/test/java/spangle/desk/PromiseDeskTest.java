@@ -75,7 +75,8 @@ class PromiseDeskTest {
 
     Promise promise = promise(BLUE, wednesdayTen);
 
-    assertThat(promise.offers()).allSatisfy(o -> assertThat(o.endMin()).isGreaterThan(wednesdayTen));
+    assertThat(promise.offers())
+        .allSatisfy(o -> assertThat(o.endMin()).isGreaterThan(wednesdayTen));
   }
 
   @Test

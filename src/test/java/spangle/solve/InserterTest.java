@@ -49,7 +49,8 @@ class InserterTest {
     assertThat(end(kept, "a")).isEqualTo(400);
     Brief more = week.lots(powderLot("n")).build();
 
-    Inserted in = new Inserter(more, kept).insert(List.of("n"), Freedom.NOTHING_MOVES).orElseThrow();
+    Inserted in =
+        new Inserter(more, kept).insert(List.of("n"), Freedom.NOTHING_MOVES).orElseThrow();
 
     // hang 360, booth 375 behind a, oven 2 at 380, unloading behind a at 400
     assertThat(in.endMin()).isEqualTo(405);
@@ -128,9 +129,7 @@ class InserterTest {
             .build();
 
     Inserted in =
-        new Inserter(more, kept)
-            .insert(List.of("n.1", "n.2"), Freedom.NOTHING_MOVES)
-            .orElseThrow();
+        new Inserter(more, kept).insert(List.of("n.1", "n.2"), Freedom.NOTHING_MOVES).orElseThrow();
 
     assertThat(end(in.plan(), "n.2")).isEqualTo(in.endMin());
     assertThat(in.endMin()).isGreaterThanOrEqualTo(end(in.plan(), "n.1") + 10 + 30);
@@ -144,7 +143,8 @@ class InserterTest {
     assertThat(kept.leftOut()).hasSize(1);
     Brief more = week.lots(powderLot("n")).build();
 
-    Inserted in = new Inserter(more, kept).insert(List.of("n"), Freedom.NOTHING_MOVES).orElseThrow();
+    Inserted in =
+        new Inserter(more, kept).insert(List.of("n"), Freedom.NOTHING_MOVES).orElseThrow();
 
     assertThat(in.plan().leftOut()).isEqualTo(kept.leftOut());
     assertThat(Audit.of(more, in.plan())).isEmpty();
