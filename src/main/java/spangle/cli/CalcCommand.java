@@ -20,6 +20,7 @@ final class CalcCommand implements Callable<Integer> {
           CureCommand.class,
           LiquidCommand.class,
           PowderCommand.class,
+          VentsCommand.class,
           ZincCommand.class);
 
   @Spec

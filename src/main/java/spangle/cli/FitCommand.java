@@ -1,58 +1,68 @@
 package spangle.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spangle.fit.Body;
+import spangle.desk.FitDesk;
+import spangle.desk.FitPlace;
+import spangle.desk.FitSheets;
+import spangle.desk.PartFit;
 import spangle.fit.FitAnswer;
 import spangle.fit.FitRequest;
-import spangle.fit.FitRules;
 import spangle.fit.KettleFit;
-import spangle.fit.UsableSpace;
-import spangle.measure.Quantities;
-import spangle.measure.QuantityKind;
 
-/** Does a part go into the kettle, and how. */
+/** Does a part go into the kettle, an oven, a booth or onto a carrier, and how. */
 @Command(
     name = "fit",
     mixinStandardHelpOptions = true,
-    description = "Does it go into the kettle: straight, tilted, in two dips, or not.",
+    description = {
+      "Does it go in: straight, tilted, in two dips, or not.",
+      "With a week and a part, every station of its route, the crane and the gates count.",
+      "Exit code: 0 answered; 1 a part of a week does not go in or a gate is shut; 2 wrong usage;",
+      "3 the week cannot be used or the sheet not written."
+    },
     footer = {
       "",
-      "Example:",
-      "  spangle fit --kettle usable 3.7x1.1x1.9m --size 2000x1200x500mm --mass 240kg"
+      "Examples:",
+      "  spangle fit samples/harbour-week H-205/HC-42 --out cabinet.html",
+      "  spangle fit --kettle usable 3.7x1.1x1.9m --size 2000x1200x500mm --mass 240kg",
+      "  spangle fit --kettle kettle-medium --size 4250x700x400mm --level-drop 60mm",
+      "  spangle fit --oven box-oven-large --rack flat-rack --size 1500x1200x80mm"
     })
 final class FitCommand implements Callable<Integer> {
   @Spec
   @SuppressWarnings("NullAway.Init")
   private CommandSpec spec;
 
+  @Parameters(
+      arity = "0..2",
+      paramLabel = "[WEEK [PART]]",
+      description = "A week folder, and a part of it: PART, JOB or JOB/PART.")
+  private List<String> weekAndPart = new ArrayList<>();
+
   @Option(
       names = "--kettle",
       arity = "1..2",
-      required = true,
-      paramLabel = "usable LxWxDmm",
-      description = "What the kettle takes: length along, width across, depth.")
-  @SuppressWarnings("NullAway.Init")
-  private List<String> kettle;
+      paramLabel = "(PROFILE | usable LxWxDmm)",
+      description = "A kettle profile, the week's own or built in; or what the kettle takes.")
+  private List<String> kettle = new ArrayList<>();
 
-  @Option(
-      names = "--size",
-      required = true,
-      paramLabel = "LxWxHmm",
-      description = "Outside size of the part.")
-  @SuppressWarnings("NullAway.Init")
-  private String size;
+  @Mixin private final FitRooms rooms = new FitRooms();
 
-  @Option(names = "--mass", paramLabel = "KG", description = "Mass of one lift.")
-  private @Nullable String mass;
+  @Mixin private final FitSubject subject = new FitSubject();
 
   @Option(
       names = "--overlap",
@@ -66,45 +76,120 @@ final class FitCommand implements Callable<Integer> {
       description = "From the zinc's surface to the top edge of the kettle.")
   private @Nullable String rim;
 
+  @Option(
+      names = "--level-drop",
+      paramLabel = "MM",
+      description = "How far the bath stands below its mark that day.")
+  private @Nullable String levelDrop;
+
+  @Option(
+      names = "--dross",
+      paramLabel = "MM",
+      description = "Dross above the layer the usable depth already allows for.")
+  private @Nullable String dross;
+
+  @Option(
+      names = "--until",
+      paramLabel = "DATE",
+      description = "Day the answer is valid to, printed on the sheet.")
+  private @Nullable String until;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write the answer as one page with its drawing: .html, or .svg alone.")
+  private @Nullable Path out;
+
   @Option(names = "--json", description = "One JSON object on standard output.")
   private boolean json;
 
   @Override
   public Integer call() {
-    UsableSpace space = space();
-    FitAnswer answer = KettleFit.answer(request(), space);
-    PrintWriter out = spec.commandLine().getOut();
+    if (kettle.size() == 2 && !kettle.get(0).equals("usable")) {
+      weekAndPart.add(0, kettle.remove(1));
+    }
+    return weekAndPart.size() == 2 ? ofWeek() : bare();
+  }
+
+  private int ofWeek() {
+    if (!kettle.isEmpty() || rooms.any() || subject.any()) {
+      throw ExitException.usage(
+          "A part of a week brings its own size and stations: leave out --kettle, --size and the"
+              + " like");
+    }
+    FitDesk.Asked asked = FitDesk.part(Path.of(weekAndPart.get(0)), weekAndPart.get(1));
+    if (asked.fit().isEmpty()) {
+      throw asked.refused()
+          ? ExitException.refused(asked.complaint())
+          : ExitException.usage(asked.complaint());
+    }
+    PartFit fit = asked.fit().get();
+    if (out != null) {
+      write(FitSheets.page(fit), FitSheets.drawing(fit));
+    }
+    PrintWriter screen = spec.commandLine().getOut();
     if (json) {
-      FitWords.json(answer).print(out);
+      FitWords.json(fit).print(screen);
     } else {
-      FitWords.print(answer, out);
+      FitWords.print(fit, screen);
+    }
+    return fit.waits() ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private int bare() {
+    FitDay day = FitDay.of(overlap, rim, levelDrop, dross);
+    List<FitPlace> places = new ArrayList<>();
+    Optional<Path> week =
+        weekAndPart.isEmpty() ? Optional.empty() : Optional.of(Path.of(weekAndPart.get(0)));
+    if (!kettle.isEmpty()) {
+      places.add(day.in(FitRooms.place(week, String.join(" ", kettle).strip(), "--kettle")));
+    }
+    if (!kettle.isEmpty() && rooms.any()) {
+      throw ExitException.usage("Ask for the kettle and for rooms or carriers one after the other");
+    }
+    places.addAll(rooms.places(week));
+    if (places.isEmpty()) {
+      throw ExitException.usage(
+          week.isPresent()
+              ? "Say which part of " + week.get() + " is meant, or give --kettle and --size"
+              : "Say where it is to go in: WEEK PART, or --kettle usable 3.7x1.1x1.9m --size"
+                  + " 2000x1200x500mm");
+    }
+    FitRequest request = subject.request(places.get(0).rules());
+    FitRequest asked = kettle.isEmpty() ? request : request.withRules(day.in(request.rules()));
+    FitAnswer answer =
+        kettle.isEmpty()
+            ? KettleFit.answer(asked, FitRooms.way(places))
+            : KettleFit.answer(asked, FitRooms.way(places), FitPlace.otherKettles(places.get(0)));
+    String validity =
+        (until == null ? "" : "Valid to " + FitDay.date(until) + ". ") + FitAnswer.VALIDITY;
+    if (out != null) {
+      Optional<FitPlace> drawn = kettle.isEmpty() ? Optional.empty() : Optional.of(places.get(0));
+      write(
+          FitSheets.page(subject.words(), answer, drawn, validity),
+          FitSheets.drawing(answer, drawn));
+    }
+    PrintWriter screen = spec.commandLine().getOut();
+    if (json) {
+      FitWords.json(answer).put("validity", validity).print(screen);
+    } else {
+      FitWords.print(answer, screen, validity);
     }
     return ExitCode.DONE;
   }
 
-  private FitRequest request() {
-    double overlapMm =
-        Optional.ofNullable(overlap).map(Quantities::lengthMm).orElse(FitRules.KETTLE.overlapMm());
-    OptionalDouble massKg =
-        mass == null
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(Quantities.read(QuantityKind.MASS, mass, "kg"));
-    return new FitRequest(
-        Body.of(Quantities.box(size)), massKg, 0, FitRules.KETTLE.withOverlapMm(overlapMm));
-  }
-
-  private UsableSpace space() {
-    String words = String.join(" ", kettle).strip();
-    if (!words.startsWith("usable ")) {
-      throw ExitException.usage(
-          "'"
-              + words
-              + "' is not a kettle: say 'usable' and its working size, for example --kettle usable"
-              + " 3.7x1.1x1.9m");
+  private void write(String page, String drawing) {
+    Path file = java.util.Objects.requireNonNull(out);
+    String name = String.valueOf(file.getFileName()).toLowerCase(java.util.Locale.ROOT);
+    if (!name.endsWith(".html") && !name.endsWith(".svg")) {
+      throw ExitException.usage("--out '" + file + "' must end in .html or .svg");
     }
-    List<Double> sides = Quantities.sizesMm(words.substring("usable ".length()), 3);
-    double rimMm =
-        Optional.ofNullable(rim).map(Quantities::lengthMm).orElse(UsableSpace.USUAL_RIM_MM);
-    return new UsableSpace("kettle", sides.get(0), sides.get(1), sides.get(2), rimMm);
+    try {
+      Files.writeString(file, name.endsWith(".svg") ? drawing : page, StandardCharsets.UTF_8);
+    } catch (IOException unwritable) {
+      throw ExitException.refused(
+          "The file " + file + " cannot be written: check the folder and who may write there");
+    }
+    spec.commandLine().getErr().println("Sheet: " + file);
   }
 }

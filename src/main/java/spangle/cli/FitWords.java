@@ -3,10 +3,15 @@ package spangle.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import spangle.desk.PartFit;
 import spangle.fit.FitAnswer;
 import spangle.fit.Lift;
 import spangle.fit.Margin;
 import spangle.fit.TwoDips;
+import spangle.fit.gate.GateOpening;
+import spangle.fit.gate.GateState;
+import spangle.fit.vent.HolePlace;
+import spangle.fit.vent.Holes;
 import spangle.measure.Figures;
 import spangle.measure.Interval;
 
@@ -14,7 +19,46 @@ import spangle.measure.Interval;
 final class FitWords {
   private FitWords() {}
 
-  static void print(FitAnswer answer, PrintWriter out) {
+  static void print(FitAnswer answer, PrintWriter out, String validity) {
+    body(answer, out);
+    out.println(validity);
+    out.flush();
+  }
+
+  /** A part of a week: the answer, its gates and holes, every station. */
+  static void print(PartFit fit, PrintWriter out) {
+    out.println(fit.job() + "/" + fit.part() + " " + fit.name());
+    body(fit.answer(), out);
+    fit.gates().stream()
+        .filter(g -> g.standing() != GateState.Standing.CLEAR)
+        .forEach(g -> out.println("Gate " + g.line()));
+    for (PartFit.HollowHoles hollow : fit.hollows()) {
+      out.println("Holes: " + hollow.count() + " x " + hollow.need().hollow().words());
+      hollow.need().vent().ifPresent(h -> out.println("  vent  " + holes(h)));
+      hollow.need().drain().ifPresent(h -> out.println("  drain " + holes(h)));
+      hollow.places().forEach(p -> out.println("  " + p.words()));
+    }
+    out.println(
+        "Stations: "
+            + String.join(
+                ", ",
+                fit.stations().stream()
+                    .map(s -> s.name() + " " + s.answer().verdict().code())
+                    .toList()));
+    out.println(fit.validity());
+    out.flush();
+  }
+
+  static String holes(Holes holes) {
+    return holes.asRuled().words()
+        + " ("
+        + holes.winner().rule()
+        + "; or "
+        + String.join(", ", holes.otherwise().stream().map(Holes.Choice::words).toList())
+        + ")";
+  }
+
+  private static void body(FitAnswer answer, PrintWriter out) {
     out.println(headline(answer));
     out.println(
         (answer.margin().worstShortageMm() > 0 ? "Usable less needed: " : "Margins: ")
@@ -24,8 +68,6 @@ final class FitWords {
     }
     list(out, "Way out: ", answer.waysOut());
     list(out, "Caution: ", answer.cautions());
-    out.println(FitAnswer.VALIDITY);
-    out.flush();
   }
 
   private static void list(PrintWriter out, String label, List<String> words) {
@@ -43,9 +85,9 @@ final class FitWords {
               + ", at "
               + windows(answer.tiltWindowsDeg())
               + answer.rollDeg().map(roll -> ", rolled " + range(roll)).orElse("")
-              + "; hang at "
-              + Figures.fixed(answer.hangDeg(), 0)
-              + " degrees";
+              + (answer.rules().twoDips()
+                  ? "; hang at " + Figures.fixed(answer.hangDeg(), 0) + " degrees"
+                  : "");
       case TWO_DIPS -> {
         TwoDips dips = answer.twoDips().orElseThrow();
         yield verdict
@@ -89,6 +131,53 @@ final class FitWords {
     return Figures.upTo(value, 1);
   }
 
+  /** The same keys for a part of a week, with its gates, holes and stations beside them. */
+  static JsonOut json(PartFit fit) {
+    return json(fit.answer())
+        .put("job", fit.job())
+        .put("part", fit.part())
+        .put("gates", fit.gates().stream().map(FitWords::json).toList())
+        .put("holes", fit.hollows().stream().map(FitWords::json).toList())
+        .put("stations", fit.stations().stream().map(FitWords::json).toList())
+        .put("validity", fit.validity());
+  }
+
+  private static JsonOut json(GateState gate) {
+    return new JsonOut()
+        .put("gate", gate.gate().word())
+        .put("state", gate.standing().word())
+        .put("code", gate.code())
+        .put("words", gate.words())
+        .put("opens", gate.opens())
+        .put("opened_by", gate.opening().map(GateOpening::by).orElse(List.of()))
+        .put("at", gate.opening().map(GateOpening::at).orElse(null))
+        .put("seen", gate.opening().map(GateOpening::seen).orElse(null));
+  }
+
+  private static JsonOut json(PartFit.HollowHoles hollow) {
+    return new JsonOut()
+        .put("count", hollow.count())
+        .put("hollow", hollow.need().hollow().words())
+        .put("length_mm", hollow.lengthMm())
+        .put("vent", hollow.need().vent().map(VentWords::json).orElse(null))
+        .put("drain", hollow.need().drain().map(VentWords::json).orElse(null))
+        .put("places", hollow.places().stream().map(HolePlace::words).toList());
+  }
+
+  private static JsonOut json(PartFit.StationFit station) {
+    return new JsonOut()
+        .put("name", station.name())
+        .put("verdict", station.answer().verdict().code())
+        .put("margin_mm", json(station.answer().margin()));
+  }
+
+  private static JsonOut json(Margin margin) {
+    return new JsonOut()
+        .put("length", mmData(margin.lengthMm()))
+        .put("width", mmData(margin.widthMm()))
+        .put("depth", mmData(margin.depthMm()));
+  }
+
   static JsonOut json(FitAnswer answer) {
     Margin margin = answer.margin();
     return new JsonOut()
@@ -102,17 +191,13 @@ final class FitWords {
         .put("overlap_mm", answer.overlapMm().isPresent() ? answer.overlapMm().getAsDouble() : null)
         .put(
             "margin_mm",
-            new JsonOut()
-                .put("length", mmData(margin.lengthMm()))
-                .put("width", mmData(margin.widthMm()))
-                .put("depth", mmData(margin.depthMm())))
+            json(margin))
         .put("limited_by", answer.limitedBy().orElse(null))
         .put("cautions", answer.cautions())
         .put("two_dip_form", answer.twoDips().map(dips -> dips.form().words()).orElse(null))
         .put("hang_deg", answer.hangDeg())
         .put("hook_above_rim_mm", answer.lift().map(Lift::hookMm).orElse(null))
-        .put("ways_out", answer.waysOut())
-        .put("validity", FitAnswer.VALIDITY);
+        .put("ways_out", answer.waysOut());
   }
 
   private static double mmData(double value) {

@@ -22,9 +22,22 @@ final class FitWording {
   static String attitude(FitAnswer answer) {
     return switch (answer.verdict()) {
       case STRAIGHT -> "goes in straight; hang at an angle that drains";
-      case TILTED -> "tilted " + windows(answer);
+      case TILTED ->
+          "tilted "
+              + windows(answer)
+              + answer
+                  .rollDeg()
+                  .map(
+                      r ->
+                          String.format(
+                              Locale.ROOT, ", rolled sideways %.1f to %.1f degrees", r.min(), r.max()))
+                  .orElse("");
       case TWO_DIPS ->
-          String.format(Locale.ROOT, "two dips, overlap %.0f mm", answer.overlapMm().orElse(0));
+          String.format(
+              Locale.ROOT,
+              "two dips, %s, overlap %.0f mm",
+              answer.twoDips().map(d -> d.form().words()).orElse(""),
+              answer.overlapMm().orElse(0));
       case NO -> "does not go in";
     };
   }

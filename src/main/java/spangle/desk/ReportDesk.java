@@ -1,27 +1,20 @@
 package spangle.desk;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import spangle.coating.zinc.ZincInspection;
 import spangle.coating.zinc.ZincRow;
 import spangle.equipment.KettleProfile;
 import spangle.estimate.Purchase;
-import spangle.fit.Body;
 import spangle.fit.FitAnswer;
-import spangle.fit.FitRequest;
-import spangle.fit.FitRules;
-import spangle.fit.KettleFit;
-import spangle.fit.KettleWay;
 import spangle.fit.Verdict;
 import spangle.intake.brief.Draws;
-import spangle.intake.brief.KettleWays;
+import spangle.intake.brief.PartGates;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Problem;
@@ -76,8 +69,8 @@ final class ReportDesk {
     this.stores = stores;
     this.draws = new Draws(week.input());
     this.index = new WeekIndex(week.brief(), week.parts());
-    for (PartFacts part : week.parts()) {
-      fit(part).ifPresent(a -> fits.put(WeekIndex.key(part.jobId(), part.partId()), a));
+    for (PartGates gates : week.gates()) {
+      gates.fit().ifPresent(a -> fits.put(WeekIndex.key(gates.jobId(), gates.partId()), a));
     }
   }
 
@@ -296,19 +289,6 @@ final class ReportDesk {
         row.meanUm(),
         row.localUm(),
         ZincInspection.sample(part.pieces()));
-  }
-
-  private Optional<FitAnswer> fit(PartFacts part) {
-    if (part.spun() || !(part.route().equals("zinc") || part.route().equals("duplex"))) {
-      return Optional.empty();
-    }
-    FitRequest request =
-        new FitRequest(
-            Body.of(part.envelopeMm()), OptionalDouble.of(part.massKg()), 0, FitRules.KETTLE);
-    List<KettleWay> ways = KettleWays.of(week.input().shop());
-    return ways.stream()
-        .map(w -> KettleFit.answer(request, w))
-        .min(Comparator.comparing(FitAnswer::verdict));
   }
 
   /** Parts whose answer is worth a page: all that do not simply go in straight. */

@@ -26,6 +26,10 @@ public final class KettleFit {
    * @param others other kettles that may be named as a way out
    */
   public static FitAnswer answer(FitRequest request, KettleWay way, List<UsableSpace> others) {
+    Optional<String> overloaded = overloaded(request, way);
+    if (overloaded.isPresent()) {
+      return no(request, way, others, overloaded);
+    }
     Optional<Attitude> whole = WholeFit.best(request.body(), way.tightest(), request.rules());
     if (whole.isPresent()) {
       Optional<FitAnswer> answer = whole(request, way, whole.get());
@@ -40,9 +44,21 @@ public final class KettleFit {
     return no(request, way, others, Optional.of(Bottleneck.of(request, way)));
   }
 
-  /** Whether one immersion covers a part at every station of a way; the crane is not asked. */
-  public static boolean goesInWhole(Body body, KettleWay way, FitRules rules) {
-    return WholeFit.best(body, way.tightest(), rules).isPresent();
+  /**
+   * Whether one immersion covers a part at every station of a way without rolling it sideways; the
+   * crane is not asked.
+   */
+  public static boolean goesInUnrolled(Body body, KettleWay way, FitRules rules) {
+    return WholeFit.best(body, way.tightest(), rules)
+        .filter(attitude -> attitude.rollDeg().isEmpty())
+        .isPresent();
+  }
+
+  /** The answer for a room of a station that bears only so much. */
+  public static FitAnswer room(FitRequest request, Station room) {
+    Station only = new Station(Station.Kind.KETTLE, room.space(), room.maxMassKg());
+    return answer(
+        request.withRules(FitRules.ROOM), new KettleWay(List.of(only), Optional.empty()), List.of());
   }
 
   /** The answer for a room: oven, booth, door, carrier. The part goes in whole or not at all. */
@@ -140,7 +156,16 @@ public final class KettleFit {
         lift,
         limitedBy,
         Cautions.lift(request, way, lift),
-        WaysOut.of(request, way, nearest, others));
+        WaysOut.of(request, way, nearest, others, lift));
+  }
+
+  /** The first station that does not bear the work with its jig. */
+  private static Optional<String> overloaded(FitRequest request, KettleWay way) {
+    double kg = request.massKg().orElse(0) + request.jigKg();
+    return way.stations().stream()
+        .filter(station -> request.massKg().isPresent() && kg > station.maxMassKg())
+        .map(Station::name)
+        .findFirst();
   }
 
   private static Optional<String> craneOf(KettleWay way) {

@@ -13,24 +13,53 @@ final class WaysOut {
   private WaysOut() {}
 
   static List<String> of(
-      FitRequest request, KettleWay way, Shortage nearest, List<UsableSpace> others) {
+      FitRequest request,
+      KettleWay way,
+      Shortage nearest,
+      List<UsableSpace> others,
+      Optional<Lift> lift) {
     List<String> words = new ArrayList<>();
+    heavy(request, way, lift).ifPresent(words::add);
     if (nearest.margin().worstShortageMm() > 0) {
-      words.add("Missing: " + missing(nearest.margin()) + "; take off whatever can be taken off");
+      words.add("Missing: " + missing(nearest.margin()) + "; take off whatever can be detached");
       split(request, way).ifPresent(words::add);
-      others.stream()
-          .filter(other -> KettleFit.answer(request, KettleWay.bare(other)).verdict() != Verdict.NO)
-          .forEach(
-              other ->
-                  words.add(
-                      "It goes into "
-                          + other.name()
-                          + ": "
-                          + KettleFit.answer(request, KettleWay.bare(other)).verdict().code()));
-      words.add("A kettle that takes it straight: usable " + needed(request.body().box(), way));
+      words.add(
+          (request.rules().twoDips() ? "A kettle" : "A room")
+              + " that takes it straight: usable "
+              + needed(request.body().box(), way));
     }
-    words.add("Paint it instead: ask the customer");
+    others.stream()
+        .filter(other -> KettleFit.answer(request, KettleWay.bare(other)).verdict() != Verdict.NO)
+        .forEach(
+            other ->
+                words.add(
+                    "It goes into "
+                        + other.name()
+                        + ": "
+                        + KettleFit.answer(request, KettleWay.bare(other)).verdict().code()));
+    if (request.rules().twoDips()) {
+      words.add("Paint it instead: ask the customer");
+    }
     return words;
+  }
+
+  private static Optional<String> heavy(
+      FitRequest request, KettleWay way, Optional<Lift> lift) {
+    if (request.massKg().isEmpty()) {
+      return Optional.empty();
+    }
+    double most =
+        way.stations().stream().mapToDouble(Station::maxMassKg).min().orElse(0) - request.jigKg();
+    double byCrane =
+        lift.map(l -> (l.crane().massKg() - request.jigKg()) / (1 + Crane.DRAINING_ZINC_SHARE))
+            .orElse(Double.POSITIVE_INFINITY);
+    double bears = Math.min(most, byCrane);
+    return request.massKg().getAsDouble() > bears
+        ? Optional.of(
+            "Too heavy: at most "
+                + Figures.fixed(Math.max(0, Math.floor(bears)), 0)
+                + " kg of work in one lift; take it apart or hang fewer pieces")
+        : Optional.empty();
   }
 
   private static String missing(Margin margin) {

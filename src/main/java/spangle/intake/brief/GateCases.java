@@ -9,10 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import spangle.fit.Body;
-import spangle.fit.FitRules;
 import spangle.fit.KettleFit;
-import spangle.fit.KettleWay;
-import spangle.fit.Lay;
 import spangle.fit.gate.GateCase;
 import spangle.fit.gate.GateOpening;
 import spangle.fit.gate.Known;
@@ -45,9 +42,9 @@ final class GateCases {
           ShapeWords.Form.FLAT);
 
   private final WeekInput input;
-  private final List<KettleWay> ways;
+  private final List<ZincWay> ways;
 
-  GateCases(WeekInput input, List<KettleWay> ways) {
+  GateCases(WeekInput input, List<ZincWay> ways) {
     this.input = input;
     this.ways = ways;
   }
@@ -95,15 +92,12 @@ final class GateCases {
     if (ways.isEmpty()) {
       return Optional.empty();
     }
-    double across = box.shortestMm();
-    List<Lay> upright =
-        Body.of(box).lays().stream().filter(lay -> lay.acrossMm() <= across + 1e-9).toList();
-    boolean sideways = goesIn(new Body(box, upright)) || !goesIn(Body.of(box));
-    return Optional.of(new GateCase.OpenFront(sideways, across));
+    boolean sideways = goesIn(PartBodies.frontUpright(box)) || !goesIn(Body.of(box));
+    return Optional.of(new GateCase.OpenFront(sideways, box.shortestMm()));
   }
 
   private boolean goesIn(Body body) {
-    return ways.stream().anyMatch(way -> KettleFit.goesInWhole(body, way, FitRules.KETTLE));
+    return ways.stream().anyMatch(way -> KettleFit.goesInUnrolled(body, way.way(), way.rules()));
   }
 
   private static Known known(Told told) {

@@ -1,19 +1,13 @@
 package spangle.intake.brief;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import spangle.coating.zinc.SteelClass;
-import spangle.fit.Body;
 import spangle.fit.FitAnswer;
-import spangle.fit.FitRequest;
-import spangle.fit.FitRules;
-import spangle.fit.KettleFit;
-import spangle.fit.KettleWay;
 import spangle.fit.Verdict;
 import spangle.fit.gate.Gate;
+import spangle.fit.gate.GateCase;
 import spangle.fit.gate.GateState;
 import spangle.fit.gate.Gates;
 import spangle.intake.problem.Meanwhile;
@@ -28,12 +22,14 @@ import spangle.plan.PartFacts;
 /** Asks every gate before a part may be scheduled. No due date opens one. */
 final class GateStep {
   private final WeekInput input;
-  private final List<KettleWay> ways;
+  private final List<ZincWay> ways;
+  private final PartBodies bodies;
   private final Draws draws;
 
   GateStep(WeekInput input) {
     this.input = input;
     this.ways = KettleWays.of(input.shop());
+    this.bodies = new PartBodies(input, List.of());
     this.draws = new Draws(input);
   }
 
@@ -44,12 +40,13 @@ final class GateStep {
     List<Held> shut = new ArrayList<>();
     for (Problem problem : input.problems()) {
       boolean here = problem.job().equals(part.jobId()) && problem.part().equals(part.partId());
-      boolean asked = problem.code() == ProblemCode.STEEL_STRONG;
-      if (here && problem.meanwhile() == Meanwhile.GATE_SHUT && !asked) {
+      boolean byGate = problem.code() == ProblemCode.STEEL_STRONG;
+      if (here && problem.meanwhile() == Meanwhile.GATE_SHUT && !byGate) {
         shut.add(held(part, problem));
       }
     }
-    List<GateState> states = Gates.of(new GateCases(input, ways).of(line, part));
+    GateCase asked = new GateCases(input, ways).of(line, part);
+    List<GateState> states = Gates.of(asked);
     states.stream()
         .filter(GateState::isShut)
         .filter(state -> !saidByHollow(state, states))
@@ -57,9 +54,10 @@ final class GateStep {
         .filter(h -> shut.stream().noneMatch(s -> s.gate().equals(h.gate())))
         .forEach(shut::add);
     boolean alone = false;
-    Optional<FitAnswer> answer = Optional.empty();
+    Optional<KettleWays.Best> best = Optional.empty();
     if (line.wanted().route().zinc() && !part.spun()) {
-      answer = fit(part);
+      best = KettleWays.best(ways, part, bodies);
+      Optional<FitAnswer> answer = best.map(KettleWays.Best::answer);
       if (answer.isPresent() && answer.get().verdict() == Verdict.NO) {
         shut.add(doesNotFit(part, answer.get()));
       }
@@ -68,7 +66,7 @@ final class GateStep {
     SteelClass steel = draws.steel(part).steelClass();
     boolean reactive = steel == SteelClass.C || steel == SteelClass.D;
     String key = reactive ? "reactive steel" : "ordinary steel";
-    PartGates gates = new PartGates(part.jobId(), part.partId(), states, answer);
+    PartGates gates = new PartGates(part.jobId(), part.partId(), states, asked.build().members(), best);
     return new Outcome(shut, gates, new LegMaker.KettleWay(alone, reactive, key));
   }
 
@@ -76,18 +74,6 @@ final class GateStep {
   private static boolean saidByHollow(GateState state, List<GateState> states) {
     return state.gate() == Gate.FLOATING
         && states.stream().anyMatch(s -> s.gate() == Gate.HOLLOW && s.isShut());
-  }
-
-  /** The best answer any kettle of the shop gives. */
-  private Optional<FitAnswer> fit(PartFacts part) {
-    return ways.stream()
-        .map(way -> KettleFit.answer(request(part), way))
-        .min(Comparator.comparing(FitAnswer::verdict));
-  }
-
-  static FitRequest request(PartFacts part) {
-    return new FitRequest(
-        Body.of(part.envelopeMm()), OptionalDouble.of(part.massKg()), 0, FitRules.KETTLE);
   }
 
   private static Held doesNotFit(PartFacts part, FitAnswer answer) {

@@ -1,12 +1,16 @@
 package spangle.intake.brief;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import spangle.equipment.CarrierProfile;
 import spangle.equipment.CraneProfile;
 import spangle.equipment.KettleProfile;
 import spangle.equipment.StationProfile;
 import spangle.fit.Crane;
+import spangle.fit.FitAnswer;
+import spangle.fit.KettleFit;
 import spangle.fit.KettleWay;
 import spangle.fit.Station;
 import spangle.fit.UsableSpace;
@@ -15,49 +19,75 @@ import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.measure.Box;
 import spangle.plan.LineKind;
+import spangle.plan.PartFacts;
 
 /** The tanks, kettle and crane a part passes on a shop's kettle line. */
 public final class KettleWays {
   private KettleWays() {}
 
+  /** The best answer a kettle gives. */
+  public record Best(ZincWay way, FitAnswer answer) {}
+
   /** One way per kettle; none where the shop has no kettle line. */
-  public static List<KettleWay> of(Shop shop) {
+  public static List<ZincWay> of(Shop shop) {
     Optional<ShopLine> line = LineMaker.ofKind(shop, LineKind.ZINC);
     if (line.isEmpty()) {
       return List.of();
     }
     List<Station> others = new ArrayList<>();
-    List<Station> kettles = new ArrayList<>();
     for (StationUse use : line.get().stations()) {
-      if (use.profile() instanceof KettleProfile kettle) {
-        Box u = kettle.usable();
-        UsableSpace space =
-            new UsableSpace(use.id(), u.lengthMm(), u.widthMm(), u.heightMm(), kettle.rimMm())
-                .onTheDay(use.levelDownMm(), 0);
-        kettles.add(new Station(Station.Kind.KETTLE, space));
-      } else if (use.profile() instanceof StationProfile station) {
-        kind(station.kind())
-            .ifPresent(
-                k ->
-                    station
-                        .usable()
-                        .ifPresent(
-                            u ->
-                                others.add(
-                                    new Station(
-                                        k,
-                                        UsableSpace.of(
-                                            use.id(), u.lengthMm(), u.widthMm(), u.heightMm())))));
+      if (use.profile() instanceof StationProfile station) {
+        kind(station.kind()).flatMap(kind -> tank(kind, use, station)).ifPresent(others::add);
       }
     }
     Optional<Crane> crane = line.get().crane().map(KettleWays::crane);
-    return kettles.stream()
+    List<ZincWay> ways = new ArrayList<>();
+    for (StationUse use : line.get().stations()) {
+      if (use.profile() instanceof KettleProfile kettle) {
+        List<Station> way = new ArrayList<>(others);
+        way.add(new Station(Station.Kind.KETTLE, space(use, kettle), kettle.maxDipKg()));
+        ways.add(new ZincWay(use, kettle, new KettleWay(way, crane), beams(line.get())));
+      }
+    }
+    return ways;
+  }
+
+  /** The best answer any kettle of the shop gives for one piece; empty where it has none. */
+  public static Optional<Best> best(List<ZincWay> ways, PartFacts part, PartBodies bodies) {
+    return ways.stream()
         .map(
-            k -> {
-              List<Station> way = new ArrayList<>(others);
-              way.add(k);
-              return new KettleWay(way, crane);
-            })
+            way ->
+                new Best(
+                    way,
+                    KettleFit.answer(
+                        way.request(bodies.hung(part, way), part.massKg()), way.way(), bodies.others())))
+        .min(Comparator.comparing(best -> best.answer().verdict()));
+  }
+
+  private static Optional<Station> tank(
+      Station.Kind kind, StationUse use, StationProfile station) {
+    return station
+        .usable()
+        .map(
+            u ->
+                new Station(
+                    kind,
+                    UsableSpace.of(use.id(), u.lengthMm(), u.widthMm(), u.heightMm())
+                        .onTheDay(use.levelDownMm(), use.drossMm()),
+                    station.maxMassKg()));
+  }
+
+  private static UsableSpace space(StationUse use, KettleProfile kettle) {
+    Box u = kettle.usable();
+    return new UsableSpace(use.id(), u.lengthMm(), u.widthMm(), u.heightMm(), kettle.rimMm())
+        .onTheDay(use.levelDownMm(), use.drossMm());
+  }
+
+  private static List<ZincWay.Beam> beams(ShopLine line) {
+    return line.carriers().stream()
+        .filter(c -> c.profile().kind() == CarrierProfile.Kind.BEAM)
+        .map(c -> new ZincWay.Beam(c.profile().ownMassKg(), c.profile().maxMassKg()))
+        .sorted(Comparator.comparingDouble(ZincWay.Beam::ownKg))
         .toList();
   }
 

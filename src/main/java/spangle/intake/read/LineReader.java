@@ -55,9 +55,10 @@ final class LineReader {
       OptionalDouble startsAt =
           station.quantity("starts_at", QuantityKind.TEMPERATURE, Range.of(0, 400));
       double level = station.quantityOr("level", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
+      double dross = station.quantityOr("dross", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
       station.finish();
       if (id.isPresent() && profile.isPresent()) {
-        stations.add(new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level));
+        stations.add(new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level, dross));
       }
     }
     return stations;

@@ -16,7 +16,7 @@ import spangle.intake.source.YamlSource;
 
 /** Equipment by name: the week's own first, then what came with the program. */
 final class Profiles {
-  private static final String FOLDER = "rack-profiles/";
+  static final String FOLDER = "rack-profiles/";
 
   private final WeekFolder folder;
   private final Problems problems;
@@ -95,7 +95,7 @@ final class Profiles {
     return own.isPresent() ? own : builtIn(file);
   }
 
-  private static Optional<String> builtIn(String file) {
+  static Optional<String> builtIn(String file) {
     try (InputStream in = Profiles.class.getClassLoader().getResourceAsStream(file)) {
       return in == null
           ? Optional.empty()

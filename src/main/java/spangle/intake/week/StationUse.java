@@ -16,6 +16,7 @@ import spangle.equipment.Profile;
  * @param startsWith finish a booth holds when the week begins
  * @param startsAtC setting an oven stands at when the week begins
  * @param levelDownMm how far a bath stands below its usual mark, mm
+ * @param drossMm dross above the layer already taken off the usable depth, mm
  */
 public record StationUse(
     String id,
@@ -23,7 +24,8 @@ public record StationUse(
     int count,
     Optional<String> startsWith,
     OptionalDouble startsAtC,
-    double levelDownMm) {
+    double levelDownMm,
+    double drossMm) {
 
   /** Whether loads stand in it as a batch: an oven or a kettle. */
   public boolean isMachine() {

@@ -1,0 +1,111 @@
+package spangle.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import spangle.fit.Body;
+import spangle.fit.FitRequest;
+import spangle.fit.FitRules;
+import spangle.fit.Silhouette.Corner;
+import spangle.measure.Box;
+import spangle.measure.Figures;
+import spangle.measure.Quantities;
+import spangle.measure.QuantityKind;
+
+/** What is to go in: its outside size, or its outline. */
+final class FitSubject {
+  @Option(names = "--size", paramLabel = "LxWxHmm", description = "Outside size of the part.")
+  private @Nullable String size;
+
+  @Option(
+      names = "--cylinder",
+      paramLabel = "DxLmm",
+      description = "A round part: diameter and length.")
+  private @Nullable String cylinder;
+
+  @Option(
+      names = "--outline",
+      arity = "3..*",
+      paramLabel = "XxYmm",
+      description =
+          "Corners of its side view, e.g. 0x0mm 2000x0mm 2000x80mm 80x900mm 0x900mm; its convex"
+              + " hull counts. Needs --across.")
+  private List<String> outline = new ArrayList<>();
+
+  @Option(
+      names = "--across",
+      paramLabel = "MM",
+      description = "Size square to the outline.")
+  private @Nullable String across;
+
+  @Option(names = "--mass", paramLabel = "KG", description = "Mass of one lift.")
+  private @Nullable String mass;
+
+  boolean any() {
+    return size != null || cylinder != null || !outline.isEmpty() || mass != null;
+  }
+
+  FitRequest request(FitRules rules) {
+    OptionalDouble massKg =
+        mass == null
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Quantities.read(QuantityKind.MASS, mass, "kg"));
+    return new FitRequest(body(), massKg, 0, rules);
+  }
+
+  private Body body() {
+    int forms = (size == null ? 0 : 1) + (cylinder == null ? 0 : 1) + (outline.isEmpty() ? 0 : 1);
+    if (forms != 1) {
+      throw ExitException.usage(
+          "Say what is to go in with one of --size LxWxHmm, --cylinder DxLmm, --outline");
+    }
+    if (across != null && outline.isEmpty()) {
+      throw ExitException.usage("--across goes with --outline only: leave it out");
+    }
+    if (size != null) {
+      Box box = Quantities.box(size);
+      positive(size, box.lengthMm(), box.widthMm(), box.heightMm());
+      return Body.of(box);
+    }
+    if (cylinder != null) {
+      List<Double> sides = Quantities.sizesMm(cylinder, 2);
+      positive(cylinder, sides.get(0), sides.get(1));
+      return Body.cylinder(sides.get(0), sides.get(1));
+    }
+    if (across == null) {
+      throw ExitException.usage("--outline needs --across, the size square to it");
+    }
+    List<Corner> corners = new ArrayList<>();
+    for (String corner : outline) {
+      List<Double> xy = Quantities.sizesMm(corner, 2);
+      corners.add(new Corner(xy.get(0), xy.get(1)));
+    }
+    double acrossMm = Quantities.lengthMm(across);
+    positive(across, acrossMm);
+    try {
+      return Body.prism(corners, acrossMm);
+    } catch (IllegalArgumentException flat) {
+      throw ExitException.usage("--outline: " + flat.getMessage());
+    }
+  }
+
+  private static void positive(String text, double... sides) {
+    for (double side : sides) {
+      if (side <= 0) {
+        throw ExitException.usage("'" + text + "' has a side of 0 mm: every side is above zero");
+      }
+    }
+  }
+
+  /** In words, for the sheet. */
+  String words() {
+    String what = size != null ? size : cylinder != null ? "cylinder " + cylinder : "outline";
+    return what + (mass == null ? "" : ", " + massWords(mass));
+  }
+
+  private static String massWords(String mass) {
+    return Figures.upTo(Quantities.read(QuantityKind.MASS, mass, "kg"), 1) + " kg";
+  }
+}

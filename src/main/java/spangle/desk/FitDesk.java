@@ -1,0 +1,265 @@
+package spangle.desk;
+
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import spangle.equipment.CarrierProfile;
+import spangle.fit.Body;
+import spangle.fit.FitAnswer;
+import spangle.fit.FitRequest;
+import spangle.fit.FitRules;
+import spangle.fit.KettleFit;
+import spangle.fit.KettleWay;
+import spangle.fit.Station;
+import spangle.fit.TwoDips;
+import spangle.fit.UsableSpace;
+import spangle.fit.gate.GateCase;
+import spangle.fit.vent.HolePlaces;
+import spangle.fit.vent.HungHollow;
+import spangle.fit.vent.Vents;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.KettleWays;
+import spangle.intake.brief.PaintWays;
+import spangle.intake.brief.PartBodies;
+import spangle.intake.brief.PartGates;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.brief.ZincWay;
+import spangle.intake.read.ProfileShelf;
+import spangle.intake.read.WeekReader;
+import spangle.intake.source.Near;
+import spangle.intake.week.Shop;
+import spangle.measure.Box;
+import spangle.plan.LineKind;
+import spangle.plan.PartFacts;
+
+/** Does a part of a week go through the stations of its route. */
+public final class FitDesk {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+
+  private static final Optional<FitAnswer> NONE = Optional.empty();
+
+  private final PreparedWeek week;
+
+  private FitDesk(PreparedWeek week) {
+    this.week = week;
+  }
+
+  /**
+   * What came of a question.
+   *
+   * @param fit the answer; empty with a sentence
+   * @param complaint why there is none
+   * @param refused whether the week, not the question, is at fault
+   */
+  public record Asked(Optional<PartFit> fit, String complaint, boolean refused) {}
+
+  /** Asks for a part by its name, its job's name where that has one part, or {@code JOB/PART}. */
+  public static Asked part(Path folder, String name) {
+    WeekReader.Reading reading = WeekReader.read(folder);
+    if (reading.stopped()) {
+      return new Asked(
+          Optional.empty(),
+          folder
+              + " cannot be used: "
+              + reading.problems().stream()
+                  .findFirst()
+                  .map(p -> p.place().words() + ": " + p.why())
+                  .orElse("nothing can be read")
+              + "; see 'spangle check'",
+          true);
+    }
+    FitDesk desk = new FitDesk(BriefMaker.prepare(reading.input().orElseThrow()));
+    List<PartFacts> meant =
+        desk.week.parts().stream().filter(part -> isMeant(part, name)).toList();
+    return meant.size() == 1
+        ? desk.answer(meant.get(0))
+        : new Asked(Optional.empty(), desk.notOne(name, meant), false);
+  }
+
+  private static boolean isMeant(PartFacts part, String name) {
+    String wanted = name.strip().replaceAll("[\\s]+", "/");
+    return wanted.equalsIgnoreCase(part.jobId() + "/" + part.partId())
+        || name.equalsIgnoreCase(part.partId())
+        || name.equalsIgnoreCase(part.jobId());
+  }
+
+  private String notOne(String name, List<PartFacts> meant) {
+    List<PartFacts> all = meant.isEmpty() ? week.parts() : meant;
+    List<String> names = all.stream().map(p -> p.jobId() + "/" + p.partId()).toList();
+    if (!meant.isEmpty()) {
+      return "'" + name + "' stands for several parts: say " + String.join(" or ", names);
+    }
+    List<String> known = new ArrayList<>(names);
+    week.parts().forEach(p -> known.addAll(List.of(p.jobId(), p.partId())));
+    return "no measured part of this week is called '"
+        + name
+        + "'"
+        + Near.hint(name, known)
+        + "; name it as JOB/PART, for example "
+        + names.stream().findFirst().orElse("J-1/P-1");
+  }
+
+  private Asked answer(PartFacts part) {
+    Shop shop = week.input().shop();
+    List<ZincWay> ways = KettleWays.of(shop);
+    PartBodies bodies = new PartBodies(week.input(), otherKettles(ways));
+    Optional<KettleWays.Best> zinc =
+        onZinc(part) && !part.spun() ? KettleWays.best(ways, part, bodies) : Optional.empty();
+    List<KettleWay> paint = paintKind(part).map(kind -> PaintWays.of(shop, kind)).orElse(List.of());
+    FitRequest room =
+        new FitRequest(bodies.of(part), OptionalDouble.of(part.massKg()), 0, FitRules.ROOM);
+    Optional<FitAnswer> painted =
+        paint.stream()
+            .map(way -> KettleFit.answer(room, way))
+            .min(Comparator.comparing(FitAnswer::verdict));
+    Optional<FitAnswer> answer =
+        Stream.of(zinc.map(KettleWays.Best::answer), painted, part.spun() ? basket(shop, room) : NONE)
+            .flatMap(Optional::stream)
+            .max(Comparator.comparing(FitAnswer::verdict));
+    if (answer.isEmpty()) {
+      return new Asked(
+          Optional.empty(),
+          "the shop has no line for the route '" + part.route() + "'",
+          false);
+    }
+    Optional<PartGates> gates = week.gates(part.jobId(), part.partId());
+    return new Asked(
+        Optional.of(
+            new PartFit(
+                part.jobId(),
+                part.partId(),
+                part.description(),
+                answer.get(),
+                zinc.filter(best -> best.answer() == answer.get()).map(best -> best.way().kettle()),
+                stations(zinc, paint, room, bodies.of(part), part.massKg()),
+                gates.map(PartGates::states).orElse(List.of()),
+                zinc.map(best -> hollows(gates, best.answer(), part)).orElse(List.of()),
+                validity(shop, zinc))),
+        "",
+        false);
+  }
+
+  /** Spun work goes into a basket as it falls. */
+  private static Optional<FitAnswer> basket(Shop shop, FitRequest room) {
+    return shop.lines().stream()
+        .flatMap(line -> line.carriers().stream())
+        .filter(use -> use.profile().kind() == CarrierProfile.Kind.BASKET)
+        .map(use -> KettleFit.room(room, PaintWays.carrier(use.id(), use.profile())))
+        .min(Comparator.comparing(FitAnswer::verdict));
+  }
+
+  private static boolean onZinc(PartFacts part) {
+    return part.route().equals("zinc") || part.route().equals("duplex");
+  }
+
+  private static Optional<LineKind> paintKind(PartFacts part) {
+    return switch (part.route()) {
+      case "powder", "two-coat", "duplex" -> Optional.of(LineKind.POWDER);
+      case "liquid" -> Optional.of(LineKind.LIQUID);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Kettles that come with the program and are not those of the shop. */
+  private static List<UsableSpace> otherKettles(List<ZincWay> ways) {
+    List<String> own = ways.stream().map(way -> way.kettle().name()).toList();
+    return ProfileShelf.kettles().stream()
+        .filter(kettle -> !own.contains(kettle.name()))
+        .map(
+            kettle ->
+                new UsableSpace(
+                    kettle.name(),
+                    kettle.usable().lengthMm(),
+                    kettle.usable().widthMm(),
+                    kettle.usable().heightMm(),
+                    kettle.rimMm()))
+        .toList();
+  }
+
+  private static List<PartFit.StationFit> stations(
+      Optional<KettleWays.Best> zinc,
+      List<KettleWay> paint,
+      FitRequest room,
+      Body body,
+      double massKg) {
+    Map<String, PartFit.StationFit> found = new LinkedHashMap<>();
+    zinc.ifPresent(
+        best -> {
+          FitRequest request = best.way().request(body, massKg);
+          for (Station station : best.way().way().stations()) {
+            boolean dips = station.kind() != Station.Kind.DRYER;
+            FitAnswer alone =
+                dips
+                    ? KettleFit.answer(request, KettleWay.bare(station.space()))
+                    : KettleFit.room(request, station);
+            found.putIfAbsent(station.name(), new PartFit.StationFit(station.name(), alone));
+          }
+        });
+    for (KettleWay way : paint) {
+      for (Station station : way.stations()) {
+        found.putIfAbsent(
+            station.name(),
+            new PartFit.StationFit(station.name(), KettleFit.room(room, station)));
+      }
+    }
+    return List.copyOf(found.values());
+  }
+
+  private List<PartFit.HollowHoles> hollows(
+      Optional<PartGates> gates, FitAnswer answer, PartFacts part) {
+    List<PartFit.HollowHoles> hollows = new ArrayList<>();
+    for (GateCase.Member member : gates.map(PartGates::members).orElse(List.of())) {
+      hollows.add(
+          new PartFit.HollowHoles(
+              member.count(),
+              member.lengthMm(),
+              Vents.of(member.bore()),
+              HolePlaces.of(hung(answer, part.envelopeMm()))));
+    }
+    return hollows;
+  }
+
+  /** A part's attitude, as its hollows see it. */
+  static HungHollow hung(FitAnswer answer, Box envelope) {
+    HungHollow.Second second =
+        answer
+            .twoDips()
+            .map(
+                dips ->
+                    dips.form() == TwoDips.Form.END_OUT
+                        ? HungHollow.Second.END_FOR_END
+                        : HungHollow.Second.TURNED_OVER)
+            .orElse(HungHollow.Second.NONE);
+    return new HungHollow(
+        answer.whole().map(w -> w.side().lengthMm()).orElse(envelope.longestMm()),
+        answer.whole().map(w -> w.side().heightMm()).orElse(envelope.middleMm()),
+        answer.hangDeg(),
+        second);
+  }
+
+  private static String validity(Shop shop, Optional<KettleWays.Best> zinc) {
+    String until = DAY.format(shop.weekStart().plusDays(shop.horizonDays() - 1L));
+    return "Valid to "
+        + until
+        + zinc.map(
+                best ->
+                    ", "
+                        + best.way().kettle().title()
+                        + ", bath "
+                        + Math.round(best.way().use().levelDownMm())
+                        + " mm below its mark, "
+                        + Math.round(best.way().use().drossMm())
+                        + " mm of dross above the usual")
+            .orElse("")
+        + ". "
+        + FitAnswer.VALIDITY;
+  }
+}

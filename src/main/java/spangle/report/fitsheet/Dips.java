@@ -1,0 +1,44 @@
+package spangle.report.fitsheet;
+
+import java.util.List;
+import spangle.fit.Silhouette.Corner;
+import spangle.fit.TwoDips;
+
+/** Marks which end or side of a two-dip part is which, and where the dips overlap. */
+final class Dips {
+  private Dips() {}
+
+  static void marks(Pencil pencil, View view, TwoDips dips, Outline outline, int dip) {
+    List<Corner> c = outline.corners();
+    double from = (dips.meetingSideMm() - dips.overlapMm()) / 2 / dips.meetingSideMm();
+    double to = 1 - from;
+    boolean endOut = dips.form() == TwoDips.Form.END_OUT;
+    Corner near = c.get(0);
+    Corner far = endOut ? c.get(1) : c.get(3);
+    Corner near2 = endOut ? c.get(3) : c.get(1);
+    Corner far2 = c.get(2);
+    for (double share : new double[] {from, to}) {
+      Corner a = between(near, far, share);
+      Corner b = between(near2, far2, share);
+      pencil.line(view.x(a.xMm()), view.y(a.yMm()), view.x(b.xMm()), view.y(b.yMm()), 1.2, "5 4");
+    }
+    Corner low = between(between(near, far, 0.12), between(near2, far2, 0.12), 0.5);
+    Corner high = between(between(near, far, 0.88), between(near2, far2, 0.88), 0.5);
+    Corner middle = between(between(near, far, 0.5), between(near2, far2, 0.5), 0.5);
+    String first = endOut ? "A" : "1";
+    String second = endOut ? "B" : "2";
+    word(pencil, view, low, dip == 0 ? first : second, 25);
+    word(pencil, view, high, dip == 0 ? second : first, 25);
+    word(pencil, view, middle, "overlap " + KettleDrawing.mm(dips.overlapMm()), 19);
+  }
+
+  private static void word(Pencil pencil, View view, Corner at, String text, double size) {
+    pencil.words(
+        view.x(at.xMm()), view.y(at.yMm()) + size * 0.35, size, "middle", true, text);
+  }
+
+  private static Corner between(Corner a, Corner b, double share) {
+    return new Corner(
+        a.xMm() + (b.xMm() - a.xMm()) * share, a.yMm() + (b.yMm() - a.yMm()) * share);
+  }
+}

@@ -1,0 +1,367 @@
+package spangle.report.fitsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spangle.equipment.KettleProfile;
+import spangle.fit.Attitude;
+import spangle.fit.FitAnswer;
+import spangle.fit.Shortage;
+import spangle.fit.TwoDips;
+import spangle.fit.UsableSpace;
+import spangle.fit.Verdict;
+import spangle.fit.vent.HolePlace;
+import spangle.measure.Figures;
+
+/**
+ * A kettle from the side and from its end with the part in it, to scale: one side view for one dip,
+ * two for two.
+ */
+public final class KettleDrawing {
+  static final double WIDTH = 1000;
+  private static final double GAP = 34;
+  private static final double TOP = 150;
+  private static final double FOOT = 72;
+  private static final double TALLEST = 380;
+  private static final double SIZE = 23;
+
+  private final FitAnswer answer;
+  private final Tank tank;
+  private final List<HolePlace> holes;
+  private final Pencil pencil = new Pencil();
+
+  private KettleDrawing(FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
+    this.answer = answer;
+    this.holes = holes;
+    UsableSpace space = answer.space();
+    boolean liquid = answer.rules().twoDips();
+    this.tank = Tank.of(space, kettle, liquid);
+  }
+
+  /**
+   * The drawing as one svg element.
+   *
+   * @param answer how the part goes in
+   * @param kettle the kettle where it is known; else only its usable space is drawn
+   * @param holes places of vents and drains; may be empty
+   */
+  public static String of(
+      FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
+    return new KettleDrawing(answer, kettle, holes).draw();
+  }
+
+  private String draw() {
+    int sides = answer.verdict() == Verdict.TWO_DIPS ? 2 : 1;
+    double length = tank.usable().lengthMm() + 2 * tank.endMm();
+    double width = tank.usable().widthMm() + 2 * tank.sideMm();
+    double height = tank.edgeMm() + tank.floorMm();
+    double over = Math.max(0, overEdgeMm());
+    double wide = Math.max(length, spanMm());
+    double room = WIDTH - (sides + 1) * 2 * GAP;
+    double scale =
+        Math.min(
+            room / (sides * wide + Math.max(width, endSpanMm())),
+            TALLEST / (height + over));
+    double spare = (room - (sides * wide + Math.max(width, endSpanMm())) * scale) / (sides + 1);
+    double floor = TOP + (over + height) * scale;
+    double x = GAP + spare / 2;
+    List<String> titles = new ArrayList<>();
+    for (int i = 0; i < sides; i++) {
+      View view =
+          new View(
+              x + (wide - length) / 2 * scale + tank.endMm() * scale,
+              floor - tank.floorMm() * scale,
+              scale);
+      String title = sides == 1 ? "from the side" : i == 0 ? "first dip" : "second dip";
+      titles.add(title);
+      side(view, i, title);
+      x += wide * scale + 2 * GAP + spare;
+    }
+    double across = Math.max(width, endSpanMm());
+    View end =
+        new View(
+            x + (across - width) / 2 * scale + tank.sideMm() * scale,
+            floor - tank.floorMm() * scale,
+            scale);
+    end(end);
+    return pencil.svg(
+        WIDTH, floor + FOOT, answer.verdict().code() + ", " + String.join(", ", titles));
+  }
+
+  private Optional<Outline> part(int dip) {
+    double depth = tank.usable().depthMm();
+    double length = tank.usable().lengthMm();
+    if (answer.whole().isPresent()) {
+      Outline turned = Outline.turned(answer.whole().get().side(), answer.hangDeg());
+      return Optional.of(centred(turned, length, depth));
+    }
+    if (answer.twoDips().isPresent()) {
+      TwoDips dips = answer.twoDips().get();
+      Outline turned = Outline.rectangle(dips.lMm(), dips.hMm(), dips.hangDeg());
+      if (dips.form() == TwoDips.Form.TURNED_OVER) {
+        return Optional.of(
+            turned.at((length - dips.lMm()) / 2, depth - dips.reachMm()));
+      }
+      return Optional.of(turned.at(0, 0));
+    }
+    return answer
+        .nearest()
+        .map(n -> centred(Outline.turned(n.lay().side(), n.tiltDeg()), length, depth));
+  }
+
+  private static Outline centred(Outline turned, double length, double depth) {
+    double wide = turned.right() - turned.left();
+    double high = turned.high() - turned.low();
+    return turned.at((length - wide) / 2, Math.max(0, (depth - high) / 2));
+  }
+
+  private double overEdgeMm() {
+    return part(0).map(p -> p.high() - tank.edgeMm()).orElse(0.0);
+  }
+
+  private double spanMm() {
+    return part(0)
+        .map(
+            p ->
+                Math.max(p.right(), tank.usable().lengthMm())
+                    - Math.min(p.left(), 0)
+                    + 2 * tank.endMm())
+        .orElse(0.0);
+  }
+
+  private double endSpanMm() {
+    return neededWidthMm() + 2 * tank.sideMm();
+  }
+
+  private double neededWidthMm() {
+    return answer
+        .whole()
+        .map(Attitude::neededWidthMm)
+        .orElse(answer.acrossMm());
+  }
+
+  private void side(View view, int dip, String title) {
+    walls(view, tank.usable().lengthMm(), tank.endMm());
+    Optional<Outline> drawn = part(dip);
+    if (answer.dips() > 0) {
+      drawn.ifPresent(outline -> slings(view, outline));
+    }
+    drawn.ifPresent(outline -> pencil.shape(view.of(outline.corners()), "#e4e4e4", 2.6, ""));
+    zinc(view, tank.usable().lengthMm(), tank.endMm());
+    if (answer.twoDips().isPresent()) {
+      drawn.ifPresent(outline -> Dips.marks(pencil, view, answer.twoDips().get(), outline, dip));
+    }
+    drawn.ifPresent(outline -> angle(view, outline));
+    if (answer.whole().isPresent() && answer.whole().get().rollDeg().isEmpty()) {
+      drawn.ifPresent(outline -> Holes.marks(pencil, view, outline, holes));
+    }
+    double top = view.y(tank.usable().depthMm());
+    if (answer.twoDips().isEmpty()) {
+      drawn.ifPresent(outline -> margins(view, outline));
+    }
+    pencil.words(
+        view.x(tank.usable().lengthMm() / 2),
+        view.y(-tank.floorMm()) + 28,
+        SIZE,
+        "middle",
+        true,
+        title + (tank.liquid() ? "" : " (room, door)"));
+    pencil.words(
+        view.x(tank.usable().lengthMm() / 2),
+        view.y(-tank.floorMm()) + 54,
+        SIZE - 3,
+        "middle",
+        false,
+        "usable "
+            + mm(tank.usable().lengthMm())
+            + " long, "
+            + mm(tank.usable().depthMm())
+            + (tank.liquid() ? " deep" : " high"));
+    if (tank.liquid()) {
+      pencil.words(view.x(0) + 5, top - 5, SIZE - 5, "start", false, "zinc");
+    }
+  }
+
+  private void margins(View view, Outline outline) {
+    double length = tank.usable().lengthMm();
+    double depth = tank.usable().depthMm();
+    double along = length - (outline.right() - outline.left());
+    double down = depth - (outline.high() - outline.low());
+    double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
+    pencil.measure(
+        view.x(outline.left()),
+        y,
+        view.x(outline.right()),
+        y,
+        SIZE - 3,
+        mm(outline.right() - outline.left()) + spare(along));
+    double x = view.x(Math.max(length, outline.right()) + tank.endMm()) + 17;
+    pencil.measure(
+        x,
+        view.y(outline.high()),
+        x,
+        view.y(outline.low()),
+        SIZE - 3,
+        mm(outline.high() - outline.low()) + spare(down));
+  }
+
+  private static String spare(double mm) {
+    return mm >= -5e-7 ? ", " + mm(Math.max(0, mm)) + " to spare" : ", " + mm(-mm) + " MISSING";
+  }
+
+  private void walls(View view, double lengthMm, double gapMm) {
+    double left = view.x(-gapMm);
+    double right = view.x(lengthMm + gapMm);
+    double bottom = view.y(-tank.floorMm());
+    double edge = view.y(tank.edgeMm());
+    if (tank.liquid() && tank.known()) {
+      for (double x = left + 8; x < right - 2; x += 11) {
+        double y = Math.min(view.y(0) + 3, bottom - 2);
+        pencil.line(x, bottom - 2, Math.min(right, x + (bottom - y) * 0.6), y, 0.8, "");
+      }
+    }
+    pencil.path(
+        "M"
+            + Pencil.num(left)
+            + " "
+            + Pencil.num(edge)
+            + "V"
+            + Pencil.num(bottom)
+            + "H"
+            + Pencil.num(right)
+            + "V"
+            + Pencil.num(edge),
+        5);
+    pencil.box(
+        view.x(0),
+        view.y(tank.usable().depthMm()),
+        lengthMm * view.scale(),
+        tank.usable().depthMm() * view.scale(),
+        "none",
+        1.1,
+        "7 5");
+    if (tank.liquid() && tank.known() && tank.floorMm() * view.scale() > 16) {
+      pencil.words(
+          view.x(lengthMm / 2),
+          (view.y(0) + bottom) / 2 + 5,
+          SIZE - 5,
+          "middle",
+          false,
+          "dross");
+    }
+  }
+
+  /** The surface, over the part: what is under it is covered. */
+  private void zinc(View view, double lengthMm, double gapMm) {
+    if (!tank.liquid()) {
+      return;
+    }
+    double y = view.y(tank.usable().depthMm());
+    StringBuilder wave = new StringBuilder("M" + Pencil.num(view.x(-gapMm) + 3) + " " + Pencil.num(y));
+    double wide = view.x(lengthMm + gapMm) - view.x(-gapMm) - 6;
+    int waves = (int) Math.max(1, Math.round(wide / 12));
+    double step = wide / waves;
+    String one =
+        "q" + Pencil.num(step / 4) + " -4 " + Pencil.num(step / 2) + " 0t" + Pencil.num(step / 2)
+            + " 0";
+    wave.append(one.repeat(waves));
+    pencil.path(wave.toString(), 1.8);
+  }
+
+  private void slings(View view, Outline outline) {
+    if (!tank.liquid()) {
+      return;
+    }
+    double span = outline.right() - outline.left();
+    double beam = TOP - 74;
+    double one = outline.left() + span * 0.25;
+    double other = outline.left() + span * 0.75;
+    pencil.line(view.x(one), beam, view.x(one), view.y(outline.topOver(one)), 1.4, "");
+    pencil.line(view.x(other), beam, view.x(other), view.y(outline.topOver(other)), 1.4, "");
+    double middle = view.x(outline.left() + span / 2);
+    pencil.box(view.x(one) - 8, beam - 5, view.x(other) - view.x(one) + 16, 10, "#000", 0, "");
+    pencil.line(middle, beam - 5, middle, beam - 24, 2.4, "");
+    pencil.circle(middle, beam - 29, 5, "#fff", 2.4);
+    answer
+        .lift()
+        .ifPresent(
+            lift ->
+                pencil.words(
+                    middle + 14,
+                    beam - 24,
+                    SIZE - 4,
+                    "start",
+                    false,
+                    "hook at least " + Figures.fixed(lift.hookMm(), 0) + " mm above the rim"));
+  }
+
+  private void angle(View view, Outline outline) {
+    double deg = hangDeg();
+    if (deg < 0.05 || deg > 89.95) {
+      return;
+    }
+    double x = view.x(outline.lowest().xMm());
+    double y = view.y(outline.lowest().yMm());
+    double reach = Math.min(90, (view.x(outline.right()) - x) * 0.55);
+    if (reach < 24) {
+      return;
+    }
+    pencil.line(x, y, x + reach + 26, y, 1, "4 4");
+    double radians = Math.toRadians(deg);
+    pencil.path(
+        "M"
+            + Pencil.num(x + reach)
+            + " "
+            + Pencil.num(y)
+            + "A"
+            + Pencil.num(reach)
+            + " "
+            + Pencil.num(reach)
+            + " 0 0 0 "
+            + Pencil.num(x + reach * Math.cos(radians))
+            + " "
+            + Pencil.num(y - reach * Math.sin(radians)),
+        1.4);
+    pencil.words(
+        x + reach + 8, y - 6, SIZE, "start", true, Figures.upTo(deg, 1) + "\u00b0");
+  }
+
+  private double hangDeg() {
+    return answer.nearest().map(Shortage::tiltDeg).orElse(answer.hangDeg());
+  }
+
+  private void end(View view) {
+    double width = tank.usable().widthMm();
+    walls(view, width, tank.sideMm());
+    Optional<Outline> seen = part(0);
+    if (seen.isPresent()) {
+      Outline side = seen.get();
+      double across = neededWidthMm();
+      Outline box =
+          Outline.rectangle(across, side.high() - side.low(), 0)
+              .at((width - across) / 2, side.low());
+      Optional<Outline> rolled = Rolled.of(answer, width, side);
+      pencil.shape(
+          view.of(box.corners()), rolled.isPresent() ? "none" : "#e4e4e4", rolled.isPresent() ? 1 : 2.6, rolled.isPresent() ? "3 3" : "");
+      rolled.ifPresent(r -> pencil.shape(view.of(r.corners()), "#e4e4e4", 2.6, ""));
+      zinc(view, width, tank.sideMm());
+      double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
+      pencil.measure(
+          view.x((width - across) / 2), y, view.x((width + across) / 2), y, SIZE - 3, mm(across));
+      pencil.words(view.x(width / 2), y - 22, SIZE - 3, "middle", false, spare(width - across).substring(2));
+    }
+    pencil.words(
+        view.x(width / 2), view.y(-tank.floorMm()) + 28, SIZE, "middle", true, "from the end");
+    pencil.words(
+        view.x(width / 2),
+        view.y(-tank.floorMm()) + 54,
+        SIZE - 3,
+        "middle",
+        false,
+        "usable " + mm(width) + " wide");
+  }
+
+  static String mm(double value) {
+    return Figures.upTo(value, 1);
+  }
+}
