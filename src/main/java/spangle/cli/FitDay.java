@@ -9,8 +9,7 @@ import spangle.fit.FitRules;
 import spangle.measure.Quantities;
 
 /** How the bath stands on the day, and what the shop asks of two dips. */
-record FitDay(
-    OptionalDouble overlapMm, OptionalDouble rimMm, double levelDropMm, double drossMm) {
+record FitDay(OptionalDouble overlapMm, OptionalDouble rimMm, double levelDropMm, double drossMm) {
 
   static FitDay of(
       @Nullable String overlap,
@@ -18,10 +17,7 @@ record FitDay(
       @Nullable String levelDrop,
       @Nullable String dross) {
     return new FitDay(
-        length(overlap),
-        length(rim),
-        length(levelDrop).orElse(0),
-        length(dross).orElse(0));
+        length(overlap), length(rim), length(levelDrop).orElse(0), length(dross).orElse(0));
   }
 
   private static OptionalDouble length(@Nullable String text) {
@@ -29,8 +25,7 @@ record FitDay(
   }
 
   FitPlace in(FitPlace place) {
-    return place.onTheDay(
-        levelDropMm, drossMm, rimMm.orElse(place.station().space().rimMm()));
+    return place.onTheDay(levelDropMm, drossMm, rimMm.orElse(place.station().space().rimMm()));
   }
 
   FitRules in(FitRules rules) {

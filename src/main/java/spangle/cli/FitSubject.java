@@ -34,10 +34,7 @@ final class FitSubject {
               + " hull counts. Needs --across.")
   private List<String> outline = new ArrayList<>();
 
-  @Option(
-      names = "--across",
-      paramLabel = "MM",
-      description = "Size square to the outline.")
+  @Option(names = "--across", paramLabel = "MM", description = "Size square to the outline.")
   private @Nullable String across;
 
   @Option(names = "--mass", paramLabel = "KG", description = "Mass of one lift.")

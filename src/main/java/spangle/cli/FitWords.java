@@ -189,9 +189,7 @@ final class FitWords {
         .put("dip_tilt_deg", answer.dipTiltDeg().orElse(null))
         .put("dips", answer.dips())
         .put("overlap_mm", answer.overlapMm().isPresent() ? answer.overlapMm().getAsDouble() : null)
-        .put(
-            "margin_mm",
-            json(margin))
+        .put("margin_mm", json(margin))
         .put("limited_by", answer.limitedBy().orElse(null))
         .put("cautions", answer.cautions())
         .put("two_dip_form", answer.twoDips().map(dips -> dips.form().words()).orElse(null))

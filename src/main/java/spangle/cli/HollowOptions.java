@@ -81,7 +81,10 @@ final class HollowOptions {
       Box size = Quantities.box(box);
       double wall = wallMm();
       return new Hollow.Vessel(
-          inside(size.lengthMm(), wall) * inside(size.widthMm(), wall) * inside(size.heightMm(), wall) / 1e9,
+          inside(size.lengthMm(), wall)
+              * inside(size.widthMm(), wall)
+              * inside(size.heightMm(), wall)
+              / 1e9,
           OptionalDouble.empty(),
           OptionalDouble.of(wall));
     }
@@ -157,8 +160,7 @@ final class HollowOptions {
     OptionalDouble lengthMm =
         sides.size() > across ? OptionalDouble.of(sides.get(across)) : OptionalDouble.empty();
     lengthMm.ifPresent(l -> positive(text, l));
-    return new Hollow.HollowSection(
-        width, height, round, lengthMm, OptionalDouble.of(wall), use());
+    return new Hollow.HollowSection(width, height, round, lengthMm, OptionalDouble.of(wall), use());
   }
 
   private Use use() {

@@ -66,9 +66,7 @@ final class VentWords {
         .put("vent", answer.vent().map(VentWords::json).orElse(null))
         .put("drain", answer.drain().map(VentWords::json).orElse(null))
         .put("places", places.stream().map(VentWords::json).toList())
-        .put(
-            "rules",
-            answer.needs().stream().map(need -> json(need, wins(answer, need))).toList())
+        .put("rules", answer.needs().stream().map(need -> json(need, wins(answer, need))).toList())
         .put("cautions", answer.cautions())
         .put("validity", FitAnswer.VALIDITY);
   }

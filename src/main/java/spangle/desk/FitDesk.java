@@ -42,7 +42,8 @@ import spangle.plan.PartFacts;
 
 /** Does a part of a week go through the stations of its route. */
 public final class FitDesk {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
 
   private static final Optional<FitAnswer> NONE = Optional.empty();
 
@@ -77,8 +78,7 @@ public final class FitDesk {
           true);
     }
     FitDesk desk = new FitDesk(BriefMaker.prepare(reading.input().orElseThrow()));
-    List<PartFacts> meant =
-        desk.week.parts().stream().filter(part -> isMeant(part, name)).toList();
+    List<PartFacts> meant = desk.week.parts().stream().filter(part -> isMeant(part, name)).toList();
     return meant.size() == 1
         ? desk.answer(meant.get(0))
         : new Asked(Optional.empty(), desk.notOne(name, meant), false);
@@ -121,14 +121,13 @@ public final class FitDesk {
             .map(way -> KettleFit.answer(room, way))
             .min(Comparator.comparing(FitAnswer::verdict));
     Optional<FitAnswer> answer =
-        Stream.of(zinc.map(KettleWays.Best::answer), painted, part.spun() ? basket(shop, room) : NONE)
+        Stream.of(
+                zinc.map(KettleWays.Best::answer), painted, part.spun() ? basket(shop, room) : NONE)
             .flatMap(Optional::stream)
             .max(Comparator.comparing(FitAnswer::verdict));
     if (answer.isEmpty()) {
       return new Asked(
-          Optional.empty(),
-          "the shop has no line for the route '" + part.route() + "'",
-          false);
+          Optional.empty(), "the shop has no line for the route '" + part.route() + "'", false);
     }
     Optional<PartGates> gates = week.gates(part.jobId(), part.partId());
     return new Asked(
@@ -206,8 +205,7 @@ public final class FitDesk {
     for (KettleWay way : paint) {
       for (Station station : way.stations()) {
         found.putIfAbsent(
-            station.name(),
-            new PartFit.StationFit(station.name(), KettleFit.room(room, station)));
+            station.name(), new PartFit.StationFit(station.name(), KettleFit.room(room, station)));
       }
     }
     return List.copyOf(found.values());

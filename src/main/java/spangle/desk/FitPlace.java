@@ -87,9 +87,7 @@ public record FitPlace(Station station, FitRules rules, Optional<KettleProfile> 
   private static FitPlace kettle(String name, KettleProfile kettle) {
     return new FitPlace(
         new Station(
-            Station.Kind.KETTLE,
-            space(name, kettle.usable(), kettle.rimMm()),
-            kettle.maxDipKg()),
+            Station.Kind.KETTLE, space(name, kettle.usable(), kettle.rimMm()), kettle.maxDipKg()),
         new FitRules(
             new Interval(kettle.drainMinDeg(), kettle.drainMaxDeg()),
             FitRules.KETTLE.overlapMm(),

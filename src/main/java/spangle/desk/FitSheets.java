@@ -13,8 +13,12 @@ import spangle.fit.Margin;
 import spangle.fit.gate.Gate;
 import spangle.fit.gate.GateState;
 import spangle.fit.vent.HolePlace;
+import spangle.fit.vent.HolePlaces;
 import spangle.fit.vent.Holes;
+import spangle.intake.brief.KettleWays;
+import spangle.intake.brief.PartGates;
 import spangle.measure.Figures;
+import spangle.plan.PartFacts;
 import spangle.report.fitsheet.FitPage;
 import spangle.report.fitsheet.FitSheet;
 import spangle.report.fitsheet.KettleDrawing;
@@ -74,6 +78,21 @@ public final class FitSheets {
     return KettleDrawing.of(answer, profile, List.of());
   }
 
+  /** The drawing of a measured part for its dip sheet; empty where it does not go into zinc. */
+  static String drawing(Optional<PartGates> gates, PartFacts part) {
+    Optional<KettleWays.Best> best = gates.flatMap(PartGates::best);
+    boolean hollow = gates.map(g -> !g.members().isEmpty()).orElse(false);
+    return best.map(
+            b ->
+                KettleDrawing.of(
+                    b.answer(),
+                    Optional.of(b.way().kettle()),
+                    hollow
+                        ? HolePlaces.of(FitDesk.hung(b.answer(), part.envelopeMm()))
+                        : List.of()))
+        .orElse("");
+  }
+
   private static List<HolePlace> holes(PartFit fit) {
     return fit.hollows().stream().findFirst().map(PartFit.HollowHoles::places).orElse(List.of());
   }
@@ -122,8 +141,7 @@ public final class FitSheets {
     List<FitSheet.Figure> figures = new ArrayList<>();
     figures.add(figure("lies across", answer.acrossMm()));
     if (answer.dips() > 0 && answer.rules().twoDips()) {
-      figures.add(
-          new FitSheet.Figure("hang at", Figures.fixed(answer.hangDeg(), 0) + " degrees"));
+      figures.add(new FitSheet.Figure("hang at", Figures.fixed(answer.hangDeg(), 0) + " degrees"));
       answer
           .rollDeg()
           .ifPresent(
@@ -137,9 +155,7 @@ public final class FitSheets {
     figures.add(figure("length to spare", margin.lengthMm()));
     figures.add(figure("width to spare", margin.widthMm()));
     figures.add(figure("depth to spare", margin.depthMm()));
-    answer
-        .overlapMm()
-        .ifPresent(overlap -> figures.add(figure("overlap of the dips", overlap)));
+    answer.overlapMm().ifPresent(overlap -> figures.add(figure("overlap of the dips", overlap)));
     answer.lift().ifPresent(lift -> lift(figures, lift));
     return figures;
   }
@@ -151,7 +167,9 @@ public final class FitSheets {
                 figures.add(
                     new FitSheet.Figure(
                         "on the crane, zinc running off",
-                        Figures.fixed(kg, 0) + " of " + Figures.fixed(lift.crane().massKg(), 0)
+                        Figures.fixed(kg, 0)
+                            + " of "
+                            + Figures.fixed(lift.crane().massKg(), 0)
                             + " kg")));
   }
 

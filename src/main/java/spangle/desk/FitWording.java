@@ -30,7 +30,10 @@ final class FitWording {
                   .map(
                       r ->
                           String.format(
-                              Locale.ROOT, ", rolled sideways %.1f to %.1f degrees", r.min(), r.max()))
+                              Locale.ROOT,
+                              ", rolled sideways %.1f to %.1f degrees",
+                              r.min(),
+                              r.max()))
                   .orElse("");
       case TWO_DIPS ->
           String.format(

@@ -59,8 +59,7 @@ public record PartFit(
    * @param need all rules
    * @param places where the holes go as it hangs
    */
-  public record HollowHoles(
-      int count, double lengthMm, VentAnswer need, List<HolePlace> places) {
+  public record HollowHoles(int count, double lengthMm, VentAnswer need, List<HolePlace> places) {
     /** Copies the list. */
     public HollowHoles {
       places = List.copyOf(places);

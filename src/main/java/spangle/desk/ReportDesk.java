@@ -306,7 +306,7 @@ final class ReportDesk {
                 part.description(),
                 FitWording.verdict(answer.verdict()),
                 FitWording.sentence(answer),
-                "",
+                FitSheets.drawing(week.gates(part.jobId(), part.partId()), part),
                 cautions));
       }
     }

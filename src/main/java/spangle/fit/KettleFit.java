@@ -58,7 +58,9 @@ public final class KettleFit {
   public static FitAnswer room(FitRequest request, Station room) {
     Station only = new Station(Station.Kind.KETTLE, room.space(), room.maxMassKg());
     return answer(
-        request.withRules(FitRules.ROOM), new KettleWay(List.of(only), Optional.empty()), List.of());
+        request.withRules(FitRules.ROOM),
+        new KettleWay(List.of(only), Optional.empty()),
+        List.of());
   }
 
   /** The answer for a room: oven, booth, door, carrier. The part goes in whole or not at all. */

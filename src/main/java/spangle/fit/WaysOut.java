@@ -43,8 +43,7 @@ final class WaysOut {
     return words;
   }
 
-  private static Optional<String> heavy(
-      FitRequest request, KettleWay way, Optional<Lift> lift) {
+  private static Optional<String> heavy(FitRequest request, KettleWay way, Optional<Lift> lift) {
     if (request.massKg().isEmpty()) {
       return Optional.empty();
     }

@@ -66,7 +66,8 @@ final class GateStep {
     SteelClass steel = draws.steel(part).steelClass();
     boolean reactive = steel == SteelClass.C || steel == SteelClass.D;
     String key = reactive ? "reactive steel" : "ordinary steel";
-    PartGates gates = new PartGates(part.jobId(), part.partId(), states, asked.build().members(), best);
+    PartGates gates =
+        new PartGates(part.jobId(), part.partId(), states, asked.build().members(), best);
     return new Outcome(shut, gates, new LegMaker.KettleWay(alone, reactive, key));
   }
 

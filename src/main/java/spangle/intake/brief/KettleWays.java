@@ -60,12 +60,13 @@ public final class KettleWays {
                 new Best(
                     way,
                     KettleFit.answer(
-                        way.request(bodies.hung(part, way), part.massKg()), way.way(), bodies.others())))
+                        way.request(bodies.hung(part, way), part.massKg()),
+                        way.way(),
+                        bodies.others())))
         .min(Comparator.comparing(best -> best.answer().verdict()));
   }
 
-  private static Optional<Station> tank(
-      Station.Kind kind, StationUse use, StationProfile station) {
+  private static Optional<Station> tank(Station.Kind kind, StationUse use, StationProfile station) {
     return station
         .usable()
         .map(

@@ -13,10 +13,15 @@ import spangle.fit.gate.GateState;
  * @param partId the part
  * @param states all gates that concern it
  * @param members its hollow members with the holes on record
- * @param best the best answer any kettle of the shop gives; empty for work that is not hung for zinc
+ * @param best the best answer any kettle of the shop gives; empty for work that is not hung for
+ *     zinc
  */
 public record PartGates(
-    String jobId, String partId, List<GateState> states, List<GateCase.Member> members, Optional<KettleWays.Best> best) {
+    String jobId,
+    String partId,
+    List<GateState> states,
+    List<GateCase.Member> members,
+    Optional<KettleWays.Best> best) {
   /** Copies the lists. */
   public PartGates {
     states = List.copyOf(states);

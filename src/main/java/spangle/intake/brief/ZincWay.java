@@ -18,8 +18,7 @@ import spangle.measure.Interval;
  * @param way tanks, dryer, kettle, crane
  * @param beams mass of beams, lightest first, with what each bears
  */
-public record ZincWay(
-    StationUse use, KettleProfile kettle, KettleWay way, List<Beam> beams) {
+public record ZincWay(StationUse use, KettleProfile kettle, KettleWay way, List<Beam> beams) {
   /**
    * What hangs between crane and work.
    *

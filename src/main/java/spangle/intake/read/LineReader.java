@@ -58,7 +58,8 @@ final class LineReader {
       double dross = station.quantityOr("dross", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
       station.finish();
       if (id.isPresent() && profile.isPresent()) {
-        stations.add(new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level, dross));
+        stations.add(
+            new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level, dross));
       }
     }
     return stations;

@@ -14,7 +14,9 @@ import spangle.intake.source.Near;
 import spangle.intake.source.UnreadableException;
 import spangle.intake.source.YamlSource;
 
-/** Equipment profiles by name, for questions that need no week: those that come along, or a week's. */
+/**
+ * Equipment profiles by name, for questions that need no week: those that come along, or a week's.
+ */
 public final class ProfileShelf {
   /** Kettles that come with the program, smallest first. */
   static final List<String> KETTLES = List.of("kettle-small", "kettle-medium", "kettle-long");
@@ -85,7 +87,8 @@ public final class ProfileShelf {
             : Optional.empty();
     if (text.isEmpty()) {
       return new Found(
-          Optional.empty(), "there is no equipment profile '" + name + "'" + Near.hint(name, NAMES));
+          Optional.empty(),
+          "there is no equipment profile '" + name + "'" + Near.hint(name, NAMES));
     }
     return read(name, file, text.get(), problems);
   }
@@ -129,5 +132,4 @@ public final class ProfileShelf {
     }
     return kettles;
   }
-
 }

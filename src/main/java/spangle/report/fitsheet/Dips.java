@@ -33,12 +33,10 @@ final class Dips {
   }
 
   private static void word(Pencil pencil, View view, Corner at, String text, double size) {
-    pencil.words(
-        view.x(at.xMm()), view.y(at.yMm()) + size * 0.35, size, "middle", true, text);
+    pencil.words(view.x(at.xMm()), view.y(at.yMm()) + size * 0.35, size, "middle", true, text);
   }
 
   private static Corner between(Corner a, Corner b, double share) {
-    return new Corner(
-        a.xMm() + (b.xMm() - a.xMm()) * share, a.yMm() + (b.yMm() - a.yMm()) * share);
+    return new Corner(a.xMm() + (b.xMm() - a.xMm()) * share, a.yMm() + (b.yMm() - a.yMm()) * share);
   }
 }

@@ -45,8 +45,7 @@ public final class KettleDrawing {
    * @param kettle the kettle where it is known; else only its usable space is drawn
    * @param holes places of vents and drains; may be empty
    */
-  public static String of(
-      FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
+  public static String of(FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
     return new KettleDrawing(answer, kettle, holes).draw();
   }
 
@@ -59,9 +58,7 @@ public final class KettleDrawing {
     double wide = Math.max(length, spanMm());
     double room = WIDTH - (sides + 1) * 2 * GAP;
     double scale =
-        Math.min(
-            room / (sides * wide + Math.max(width, endSpanMm())),
-            TALLEST / (height + over));
+        Math.min(room / (sides * wide + Math.max(width, endSpanMm())), TALLEST / (height + over));
     double spare = (room - (sides * wide + Math.max(width, endSpanMm())) * scale) / (sides + 1);
     double floor = TOP + (over + height) * scale;
     double x = GAP + spare / 2;
@@ -99,8 +96,7 @@ public final class KettleDrawing {
       TwoDips dips = answer.twoDips().get();
       Outline turned = Outline.rectangle(dips.lMm(), dips.hMm(), dips.hangDeg());
       if (dips.form() == TwoDips.Form.TURNED_OVER) {
-        return Optional.of(
-            turned.at((length - dips.lMm()) / 2, depth - dips.reachMm()));
+        return Optional.of(turned.at((length - dips.lMm()) / 2, depth - dips.reachMm()));
       }
       return Optional.of(turned.at(0, 0));
     }
@@ -134,10 +130,7 @@ public final class KettleDrawing {
   }
 
   private double neededWidthMm() {
-    return answer
-        .whole()
-        .map(Attitude::neededWidthMm)
-        .orElse(answer.acrossMm());
+    return answer.whole().map(Attitude::neededWidthMm).orElse(answer.acrossMm());
   }
 
   private void side(View view, int dip, String title) {
@@ -242,12 +235,7 @@ public final class KettleDrawing {
         "7 5");
     if (tank.liquid() && tank.known() && tank.floorMm() * view.scale() > 16) {
       pencil.words(
-          view.x(lengthMm / 2),
-          (view.y(0) + bottom) / 2 + 5,
-          SIZE - 5,
-          "middle",
-          false,
-          "dross");
+          view.x(lengthMm / 2), (view.y(0) + bottom) / 2 + 5, SIZE - 5, "middle", false, "dross");
     }
   }
 
@@ -257,12 +245,18 @@ public final class KettleDrawing {
       return;
     }
     double y = view.y(tank.usable().depthMm());
-    StringBuilder wave = new StringBuilder("M" + Pencil.num(view.x(-gapMm) + 3) + " " + Pencil.num(y));
+    StringBuilder wave =
+        new StringBuilder("M" + Pencil.num(view.x(-gapMm) + 3) + " " + Pencil.num(y));
     double wide = view.x(lengthMm + gapMm) - view.x(-gapMm) - 6;
     int waves = (int) Math.max(1, Math.round(wide / 12));
     double step = wide / waves;
     String one =
-        "q" + Pencil.num(step / 4) + " -4 " + Pencil.num(step / 2) + " 0t" + Pencil.num(step / 2)
+        "q"
+            + Pencil.num(step / 4)
+            + " -4 "
+            + Pencil.num(step / 2)
+            + " 0t"
+            + Pencil.num(step / 2)
             + " 0";
     wave.append(one.repeat(waves));
     pencil.path(wave.toString(), 1.8);
@@ -322,8 +316,7 @@ public final class KettleDrawing {
             + " "
             + Pencil.num(y - reach * Math.sin(radians)),
         1.4);
-    pencil.words(
-        x + reach + 8, y - 6, SIZE, "start", true, Figures.upTo(deg, 1) + "\u00b0");
+    pencil.words(x + reach + 8, y - 6, SIZE, "start", true, Figures.upTo(deg, 1) + "\u00b0");
   }
 
   private double hangDeg() {
@@ -342,13 +335,17 @@ public final class KettleDrawing {
               .at((width - across) / 2, side.low());
       Optional<Outline> rolled = Rolled.of(answer, width, side);
       pencil.shape(
-          view.of(box.corners()), rolled.isPresent() ? "none" : "#e4e4e4", rolled.isPresent() ? 1 : 2.6, rolled.isPresent() ? "3 3" : "");
+          view.of(box.corners()),
+          rolled.isPresent() ? "none" : "#e4e4e4",
+          rolled.isPresent() ? 1 : 2.6,
+          rolled.isPresent() ? "3 3" : "");
       rolled.ifPresent(r -> pencil.shape(view.of(r.corners()), "#e4e4e4", 2.6, ""));
       zinc(view, width, tank.sideMm());
       double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
       pencil.measure(
           view.x((width - across) / 2), y, view.x((width + across) / 2), y, SIZE - 3, mm(across));
-      pencil.words(view.x(width / 2), y - 22, SIZE - 3, "middle", false, spare(width - across).substring(2));
+      pencil.words(
+          view.x(width / 2), y - 22, SIZE - 3, "middle", false, spare(width - across).substring(2));
     }
     pencil.words(
         view.x(width / 2), view.y(-tank.floorMm()) + 28, SIZE, "middle", true, "from the end");

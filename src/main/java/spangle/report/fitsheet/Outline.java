@@ -38,8 +38,7 @@ record Outline(List<Corner> corners) {
   Outline at(double leftMm, double lowMm) {
     double dx = leftMm - left();
     double dy = lowMm - low();
-    return new Outline(
-        corners.stream().map(c -> new Corner(c.xMm() + dx, c.yMm() + dy)).toList());
+    return new Outline(corners.stream().map(c -> new Corner(c.xMm() + dx, c.yMm() + dy)).toList());
   }
 
   /** Swung end for end about an upright line. */

@@ -5,7 +5,9 @@ import spangle.fit.Silhouette.Corner;
 import spangle.measure.Figures;
 import spangle.report.picture.Svg;
 
-/** Black lines and words, styled in place so that a drawing looks the same alone and on any page. */
+/**
+ * Black lines and words, styled in place so that a drawing looks the same alone and on any page.
+ */
 final class Pencil {
   private static final String FONT = "Arial, 'Liberation Sans', sans-serif";
 
@@ -27,7 +29,8 @@ final class Pencil {
         .append("/>");
   }
 
-  void box(double x, double y, double width, double height, String fill, double stroke, String dash) {
+  void box(
+      double x, double y, double width, double height, String fill, double stroke, String dash) {
     out.append("<rect x=\"")
         .append(num(x))
         .append("\" y=\"")
@@ -108,8 +111,20 @@ final class Pencil {
     line(x1, y1, x2, y2, 1, "");
     boolean level = Math.abs(y1 - y2) < 1e-9;
     double tick = 5;
-    line(x1 - (level ? 0 : tick), y1 - (level ? tick : 0), x1 + (level ? 0 : tick), y1 + (level ? tick : 0), 1.4, "");
-    line(x2 - (level ? 0 : tick), y2 - (level ? tick : 0), x2 + (level ? 0 : tick), y2 + (level ? tick : 0), 1.4, "");
+    line(
+        x1 - (level ? 0 : tick),
+        y1 - (level ? tick : 0),
+        x1 + (level ? 0 : tick),
+        y1 + (level ? tick : 0),
+        1.4,
+        "");
+    line(
+        x2 - (level ? 0 : tick),
+        y2 - (level ? tick : 0),
+        x2 + (level ? 0 : tick),
+        y2 + (level ? tick : 0),
+        1.4,
+        "");
     if (level) {
       words((x1 + x2) / 2, y1 + size * 0.35, size, "middle", false, text);
     } else {

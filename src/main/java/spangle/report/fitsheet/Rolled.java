@@ -31,7 +31,6 @@ final class Rolled {
 
   /** The middle of an outline. */
   static Corner middle(Outline outline) {
-    return new Corner(
-        (outline.left() + outline.right()) / 2, (outline.low() + outline.high()) / 2);
+    return new Corner((outline.left() + outline.right()) / 2, (outline.low() + outline.high()) / 2);
   }
 }

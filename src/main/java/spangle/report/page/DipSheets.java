@@ -120,7 +120,14 @@ final class DipSheets {
         "see the order");
   }
 
+  /** The drawing of the fit answer; a plain sketch where there is none. */
   private String sketch(LoadPlace place) {
+    for (Lot lot : place.lots()) {
+      Optional<String> drawn = drawn(lot);
+      if (drawn.isPresent()) {
+        return drawn.get();
+      }
+    }
     for (Lot lot : place.lots()) {
       Optional<ZincNote> note = index.note(lot).flatMap(LotNote::zinc).filter(DipSheets::slanted);
       if (note.isPresent()) {
@@ -131,5 +138,12 @@ final class DipSheets {
       }
     }
     return "";
+  }
+
+  private Optional<String> drawn(Lot lot) {
+    return index
+        .fit(lot.jobId(), lot.partId())
+        .map(f -> SafeDrawing.of(f.svg()))
+        .filter(svg -> !svg.isEmpty());
   }
 }
