@@ -85,7 +85,7 @@ public final class KettleDrawing {
         WIDTH, floor + FOOT, answer.verdict().code() + ", " + String.join(", ", titles));
   }
 
-  private Optional<Outline> part(int dip) {
+  private Optional<Outline> part() {
     double depth = tank.usable().depthMm();
     double length = tank.usable().lengthMm();
     if (answer.whole().isPresent()) {
@@ -112,11 +112,11 @@ public final class KettleDrawing {
   }
 
   private double overEdgeMm() {
-    return part(0).map(p -> p.high() - tank.edgeMm()).orElse(0.0);
+    return part().map(p -> p.high() - tank.edgeMm()).orElse(0.0);
   }
 
   private double spanMm() {
-    return part(0)
+    return part()
         .map(
             p ->
                 Math.max(p.right(), tank.usable().lengthMm())
@@ -135,7 +135,7 @@ public final class KettleDrawing {
 
   private void side(View view, int dip, String title) {
     walls(view, tank.usable().lengthMm(), tank.endMm());
-    Optional<Outline> drawn = part(dip);
+    Optional<Outline> drawn = part();
     if (answer.dips() > 0) {
       drawn.ifPresent(outline -> slings(view, outline));
     }
@@ -326,7 +326,7 @@ public final class KettleDrawing {
   private void end(View view) {
     double width = tank.usable().widthMm();
     walls(view, width, tank.sideMm());
-    Optional<Outline> seen = part(0);
+    Optional<Outline> seen = part();
     if (seen.isPresent()) {
       Outline side = seen.get();
       double across = neededWidthMm();
