@@ -18,6 +18,7 @@ public final class PaintLosses {
     /** Conventional air spray, published as up to 50 %. */
     AIR_SPRAY(0.30, 0.40, 0.50);
 
+    @SuppressWarnings("ImmutableEnumChecker") // a record of three numbers
     private final LowLikelyHigh loss;
 
     Method(double low, double likely, double high) {

@@ -17,6 +17,7 @@ public enum PartShape {
   /** Wire, mesh and bars. */
   WIRE(0.20, 0.30, 0.40);
 
+  @SuppressWarnings("ImmutableEnumChecker") // a record of three numbers
   private final LowLikelyHigh firstPass;
 
   PartShape(double low, double likely, double high) {

@@ -30,7 +30,7 @@ public record Reclaim(double firstPass, double capture) {
     Limits.share(firstPass, "a share that stays on the first pass");
     if (!(capture >= 0 && capture <= 1)) {
       throw new MeasureException(
-          Double.toString(capture), "a capture of 0 to 1", "0.9 means 90 % of the overspray");
+          Double.toString(capture), "a capture of 0 to 1", "0.9 is nine tenths of the overspray");
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import spangle.equipment.Span;
 import spangle.plan.Brief;
@@ -141,7 +142,7 @@ final class LateFloor {
     return sum;
   }
 
-  private static List<Integer> spread(TreeSet<Integer> values, int most) {
+  private static List<Integer> spread(SortedSet<Integer> values, int most) {
     List<Integer> all = new ArrayList<>(values);
     List<Integer> some = new ArrayList<>();
     int step = Math.max(1, (all.size() + most - 1) / most);

@@ -26,7 +26,7 @@ final class LineFloor {
     LineWork.by(work.open, lot -> lot.lot.batchGroup())
         .forEach((key, lots) -> kinds.add(kind(key, new BatchFloor(lots))));
     long[] setting = settings(work);
-    long[] colour = colours(work, groups);
+    long[] colour = colours(work);
     return new LineBounds(
         work.line.id(),
         work.line.kind() == LineKind.ZINC,
@@ -80,7 +80,7 @@ final class LineFloor {
   }
 
   /** Number and cost of changes at all stations that have them. */
-  private static long[] colours(LineWork work, List<LineBounds.GroupBounds> groups) {
+  private static long[] colours(LineWork work) {
     long changes = 0;
     long cost = 0;
     List<StationSpec> stations = new ArrayList<>(work.line.before());

@@ -69,12 +69,14 @@ public enum EventKind {
   /** An earlier event was written by mistake and does not count. */
   STRUCK(List.of(EVENT), List.of());
 
+  @SuppressWarnings("ImmutableEnumChecker") // a copy that nobody can change
   private final List<EventField> needed;
+  @SuppressWarnings("ImmutableEnumChecker") // a copy that nobody can change
   private final List<EventField> allowed;
 
   EventKind(List<EventField> needed, List<EventField> allowed) {
-    this.needed = needed;
-    this.allowed = allowed;
+    this.needed = List.copyOf(needed);
+    this.allowed = List.copyOf(allowed);
   }
 
   /** The word in files and on the command line. */

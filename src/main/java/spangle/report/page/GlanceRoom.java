@@ -54,7 +54,7 @@ record GlanceRoom(double rowPt) {
       int free = lines - (last ? 0 : 1);
       int wanted = Math.min(DETAIL_LINES, lines(detail, DETAIL_LETTERS));
       int given = Math.min(wanted, shown.isEmpty() ? Math.max(1, free) : free);
-      if (given < wanted && !shown.isEmpty() || given <= 0) {
+      if ((given < wanted && !shown.isEmpty()) || given <= 0) {
         break;
       }
       shown.add(cut(detail, given));
@@ -77,7 +77,7 @@ record GlanceRoom(double rowPt) {
   static int lines(String text, int letters) {
     int lines = 1;
     int used = 0;
-    for (String word : text.split(" ")) {
+    for (String word : text.split(" ", -1)) {
       int length = word.codePointCount(0, word.length());
       if (used > 0 && used + 1 + length > letters) {
         lines++;
