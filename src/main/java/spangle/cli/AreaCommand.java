@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,9 +49,7 @@ final class AreaCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init")
   private CommandSpec spec;
 
-  @ArgGroup(multiplicity = "1")
-  @SuppressWarnings("NullAway.Init")
-  private FormOptions form;
+  @Mixin private final FormOptions form = new FormOptions();
 
   @Mixin private final FormDetails details = new FormDetails();
 
@@ -82,6 +79,7 @@ final class AreaCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Ask.count("--count", count);
+    form.requireOne();
     if (form.flat().isPresent()) {
       return flat(form.flat().get());
     }

@@ -3,6 +3,7 @@ package spangle.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spangle.measure.Box;
@@ -61,8 +62,24 @@ final class FormOptions {
     return Optional.ofNullable(flat);
   }
 
+  /** Complains when no form was given, or more than one. */
+  void requireOne() {
+    if (given() != 1) {
+      throw ExitException.usage(
+          "Give the piece in one form: --plate, --box, --tube, --pipe, --bar, --section or --flat");
+    }
+  }
+
+  /** How many forms were given. */
+  long given() {
+    return Stream.of(plate, box, tube, pipe, bar, section, flat)
+        .flatMap(Stream::ofNullable)
+        .count();
+  }
+
   /** The form; complains in one sentence about what is missing or does not belong to it. */
   Shape shape(FormDetails details) {
+    requireOne();
     details.refuseStrays(plate != null, box != null, section != null, bar != null);
     if (plate != null) {
       List<Double> size = Quantities.sizesMm(plate, 2);

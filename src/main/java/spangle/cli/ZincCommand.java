@@ -34,6 +34,8 @@ final class ZincCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init")
   private CommandSpec spec;
 
+  @Mixin private final FormOptions form = new FormOptions();
+
   @Mixin private final ZincWorkOptions options = new ZincWorkOptions();
 
   @Mixin private final ZincStandardOptions standard = new ZincStandardOptions();
@@ -61,7 +63,7 @@ final class ZincCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     standard.check();
-    ZincWork work = options.work();
+    ZincWork work = options.work(form);
     Ask.share("--yield", yield);
     SteelReactivity steel =
         SteelReactivity.of(new SteelChemistry(optional(si), optional(p), optional(al)));

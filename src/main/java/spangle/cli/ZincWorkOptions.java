@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spangle.measure.Quantities;
@@ -18,9 +17,6 @@ import spangle.part.ShapeException;
 final class ZincWorkOptions {
   private static final double STEEL_KG_M3 = 7850;
   private static final double WORTH_SAYING = 0.2;
-
-  @ArgGroup(multiplicity = "0..1")
-  private @Nullable FormOptions form;
 
   @Mixin private final FormDetails details = new FormDetails();
 
@@ -43,15 +39,24 @@ final class ZincWorkOptions {
   @Option(names = "--mass", paramLabel = "MASS", description = "Black steel, weighed, all pieces.")
   private @Nullable String mass;
 
-  ZincWork work() {
+  /**
+   * The work.
+   *
+   * @param form the form, where one was given
+   */
+  ZincWork work(FormOptions form) {
     Ask.count("--count", count);
-    int ways = (form != null ? 1 : 0) + (area != null ? 1 : 0) + (skins.isEmpty() ? 0 : 1);
+    long ways = form.given() + (area != null ? 1 : 0) + (skins.isEmpty() ? 0 : 1);
     if (ways != 1) {
       throw ExitException.usage(
           "Give the work in one way: --area, --plate or another form, or --skin for each"
               + " thickness");
     }
-    return form != null ? byForm(form) : area != null ? byArea(area) : bySkins();
+    if (form.flat().isPresent()) {
+      throw ExitException.usage(
+          "--flat goes with calc area: give the area it prints here with --area");
+    }
+    return form.given() > 0 ? byForm(form) : area != null ? byArea(area) : bySkins();
   }
 
   private ZincWork byForm(FormOptions known) {

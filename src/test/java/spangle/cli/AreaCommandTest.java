@@ -126,8 +126,8 @@ class AreaCommandTest {
     "--plate 100x100mm --thickness 2mm --material other, needs --density",
     "--plate 100x100mm --thickness 2mm --density 7.85, kg/m3",
     "--plate 100x100mm --thickness 2mm --count 0, 1 or more",
-    "--plate 100x100mm --pipe 20x100mm --thickness 2mm, mutually exclusive",
-    "--thickness 2mm, Missing required"
+    "--plate 100x100mm --pipe 20x100mm --thickness 2mm, one form",
+    "--thickness 2mm, one form"
   })
   void wrongUsageIsOneSentence(String arguments, String said) {
     assertThat(area(arguments)).isEqualTo(ExitCode.USAGE);
