@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spangle.desk.DrawingDesk;
 import spangle.intake.drawing.FlatRead;
+import spangle.intake.drawing.SolidRead;
 import spangle.measure.Box;
 import spangle.measure.Figures;
 import spangle.part.Edges;
@@ -40,6 +41,7 @@ import spangle.part.ShapeException;
       "  spangle calc area --tube 2x2x48in --thickness 0.12in --material aluminium",
       "  spangle calc area --section L50x50x5 --length 6m",
       "  spangle calc area --flat bracket.dxf --thickness 2mm --picture bracket.svg",
+      "  spangle calc area --solid casting.stl --unit mm --material cast-iron"
     })
 final class AreaCommand implements Callable<Integer> {
   private static final double FT2_PER_M2 = 1 / 0.09290304;
@@ -83,6 +85,9 @@ final class AreaCommand implements Callable<Integer> {
     if (form.flat().isPresent()) {
       return flat(form.flat().get());
     }
+    if (form.solid().isPresent()) {
+      return solid(form.solid().get());
+    }
     drawing.refuseStrays();
     Measured measured = measured();
     if (json) {
@@ -113,6 +118,23 @@ final class AreaCommand implements Callable<Integer> {
       FlatWords.print(flat, measured.isPresent() ? out : spec.commandLine().getErr());
     }
     return FlatWords.exitCode(flat);
+  }
+
+  private int solid(Path file) {
+    details.refuseStrays(false, false, false, false);
+    details.refuseThickness();
+    DrawingDesk.Body body = DrawingDesk.body(file, drawing.askedOfBody(densityKgM3()));
+    Optional<Measured> measured =
+        body.read().flatMap(SolidRead::shape).map(s -> s.measure(densityKgM3()));
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      JsonOut object = measured.map(this::figures).orElseGet(JsonOut::new);
+      SolidWords.json(object, body).print(out);
+    } else {
+      measured.ifPresent(m -> say(m, size(m.envelopeMm())));
+      SolidWords.print(body, body.read().isPresent() ? out : spec.commandLine().getErr());
+    }
+    return SolidWords.exitCode(body);
   }
 
   private Measured measured() {

@@ -68,6 +68,21 @@ final class DrawingOptions {
         length(bendRadius, Quantities::lengthMm));
   }
 
+  /** What is known of a body: it has no sheet thickness and no bends. */
+  Asked askedOfBody(double densityKgM3) {
+    refuseForBody(folded != null, "--folded");
+    refuseForBody(bendAngle != null, "--bend-angle");
+    refuseForBody(bendRadius != null, "--bend-radius");
+    refuseForBody(picture != null, "--picture");
+    return asked(1, densityKgM3);
+  }
+
+  private static void refuseForBody(boolean stray, String option) {
+    if (stray) {
+      throw ExitException.usage(option + " goes with --flat only: leave it out");
+    }
+  }
+
   private static OptionalDouble length(
       @Nullable String text, java.util.function.ToDoubleFunction<String> reader) {
     if (text == null) {

@@ -67,11 +67,15 @@ final class FlatWords {
   static void print(DrawingDesk.Flat flat, PrintWriter out) {
     flat.read().ifPresent(read -> read.shape().ifPresent(shape -> print(read, shape, out)));
     for (Problem problem : flat.problems()) {
-      out.println(problem.severity().word().toUpperCase(Locale.ROOT) + "  " + where(problem));
-      out.println("    " + problem.why() + ProblemOut.limit(problem));
-      out.println("    do: " + problem.remedy());
+      print(problem, out);
     }
     out.flush();
+  }
+
+  static void print(Problem problem, PrintWriter out) {
+    out.println(problem.severity().word().toUpperCase(Locale.ROOT) + "  " + where(problem));
+    out.println("    " + problem.why() + ProblemOut.limit(problem));
+    out.println("    do: " + problem.remedy());
   }
 
   private static String where(Problem problem) {

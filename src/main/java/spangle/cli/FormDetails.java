@@ -78,6 +78,13 @@ final class FormDetails {
     }
   }
 
+  /** A body brings its own walls. */
+  void refuseThickness() {
+    if (thickness != null) {
+      throw ExitException.usage("--thickness does not belong to a body: leave it out");
+    }
+  }
+
   private static void refuse(boolean stray, String option, String form) {
     if (stray) {
       throw ExitException.usage(option + " goes with " + form + " only: leave it out");

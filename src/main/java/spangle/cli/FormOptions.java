@@ -57,6 +57,17 @@ final class FormOptions {
       description = "A flat pattern drawn in DXF; its outline, holes and bend lines are found.")
   private @Nullable Path flat;
 
+  @Option(
+      names = "--solid",
+      paramLabel = "FILE.stl",
+      description = "A closed body in STL, ASCII or binary; its mass is by volume.")
+  private @Nullable Path solid;
+
+  /** The drawing of a body, where that is the form. */
+  Optional<Path> solid() {
+    return Optional.ofNullable(solid);
+  }
+
   /** The drawing of a flat pattern, where that is the form. */
   Optional<Path> flat() {
     return Optional.ofNullable(flat);
@@ -119,7 +130,8 @@ final class FormOptions {
                       + name
                       + "' is not in the table: "
                       + (near.isEmpty()
-                          ? "write it like L50x50x5, UPN100, UPE100, SHS40x3, RHS60x40x3, CHS48.3x3.2"
+                          ? "write it like L50x50x5, UPN100, UPE100, SHS40x3, RHS60x40x3,"
+                                + " CHS48.3x3.2"
                           : "the nearest are " + String.join(", ", near)));
             });
   }

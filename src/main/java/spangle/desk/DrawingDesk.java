@@ -13,6 +13,8 @@ import spangle.intake.drawing.DrawingLimits;
 import spangle.intake.drawing.FlatFile;
 import spangle.intake.drawing.FlatRead;
 import spangle.intake.drawing.Sketch;
+import spangle.intake.drawing.SolidFile;
+import spangle.intake.drawing.SolidRead;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
@@ -47,6 +49,29 @@ public final class DrawingDesk {
         bytes(file, name, problems).flatMap(b -> FlatFile.read(name, b, asked, problems));
     read.flatMap(FlatRead::shape).ifPresent(s -> compare(name, s, asked, problems));
     return new Flat(read, problems.sorted());
+  }
+
+  /**
+   * A body and what is to be said of it.
+   *
+   * @param read the body; empty when the file cannot be read
+   * @param problems danger first
+   */
+  public record Body(Optional<SolidRead> read, List<Problem> problems) {
+    /** Copies the list. */
+    public Body {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Reads a body; never throws for what is in the file. */
+  public static Body body(Path file, Asked asked) {
+    Problems problems = new Problems();
+    String name = name(file);
+    Optional<SolidRead> read =
+        bytes(file, name, problems).flatMap(b -> SolidFile.read(name, b, asked, problems));
+    read.flatMap(SolidRead::shape).ifPresent(s -> compare(name, s, asked, problems));
+    return new Body(read, problems.sorted());
   }
 
   /** The picture of a flat pattern with its problems below it. */
