@@ -94,7 +94,7 @@ final class StlReader {
       throw UnreadableException.grammar(
           Place.file(file), "the file is too short to be an STL", "export the body again as STL");
     }
-    long there = (bytes.length - HEAD) / FACET;
+    long there = ((long) bytes.length - HEAD) / FACET;
     if (stated > 0 && there == 0) {
       throw UnreadableException.grammar(
           Place.file(file),
