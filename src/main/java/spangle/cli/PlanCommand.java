@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -88,43 +86,13 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     ProgressLine progress = new ProgressLine(err, terminal());
     PlanDesk desk = new PlanDesk();
-    Thread onStop = new Thread(() -> stopAndWait(desk), "stop");
-    Runtime.getRuntime().addShutdownHook(onStop);
-    try {
-      return run(desk, progress, err);
-    } finally {
-      done.countDown();
-      removeHook(onStop);
-    }
+    return new StopSwitch(desk::stop, err).guard(() -> run(desk, progress, err));
   }
-
-  private final CountDownLatch done = new CountDownLatch(1);
 
   /** On JDK 17 there is no console where output is sent to a file or another program. */
   @SuppressWarnings("SystemConsoleNull")
   private static boolean terminal() {
     return System.console() != null;
-  }
-
-  /** Ctrl-C: the search ends, the best plan so far is written, then the program goes. */
-  private void stopAndWait(PlanDesk desk) {
-    desk.stop();
-    try {
-      if (!done.await(20, TimeUnit.SECONDS)) {
-        return;
-      }
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
-    }
-  }
-
-  private static void removeHook(Thread hook) {
-    try {
-      Runtime.getRuntime().removeShutdownHook(hook);
-    } catch (IllegalStateException goingDownAlready) {
-      // The hook itself is what is running: there is nothing left to take away.
-      return;
-    }
   }
 
   private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) {

@@ -9,6 +9,8 @@ import spangle.desk.PlanDesk;
 import spangle.plan.PlanFigures;
 import spangle.plan.bound.WeekBounds;
 import spangle.plan.json.PlanYardstick;
+import spangle.report.week.TenAnswers;
+import spangle.report.week.WeekIndex;
 
 /** What the plan command says of a planned week. */
 final class PlanWords {
@@ -48,6 +50,7 @@ final class PlanWords {
             made.week().held().stream()
                 .map(h -> h.jobId() + "/" + h.partId() + " " + h.gate())
                 .toList())
+        .put("answers", answers(made))
         .put("problems", made.week().input().problems().size())
         .put("findings", made.findings().stream().map(x -> x.words()).toList());
   }
@@ -80,5 +83,19 @@ final class PlanWords {
     hand.put("plan_work_kg", yardstick.workKg());
     hand.put("plan_heat_kwh", yardstick.heatKwh());
     return hand;
+  }
+
+  private static List<JsonOut> answers(PlanDesk.Made made) {
+    return TenAnswers.of(new WeekIndex(made.report())).stream()
+        .map(
+            a ->
+                new JsonOut()
+                    .put("number", a.number())
+                    .put("topic", a.topic())
+                    .put("question", a.question())
+                    .put("answer", a.answer())
+                    .put("details", a.details())
+                    .put("needs_you", a.alarm()))
+        .toList();
   }
 }

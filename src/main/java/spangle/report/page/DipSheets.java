@@ -19,7 +19,11 @@ import spangle.report.week.WeekIndex;
 /** The sheets of all dips. What is not known is treated as the dangerous case. */
 final class DipSheets {
   private static final int READINGS_A_PIECE = 5;
-  private static final int BOX_ROWS = 4;
+
+  /** Rows of boxes there is room for, with a drawing above them and without. */
+  private static final int BOX_ROWS = 5;
+
+  private static final int BOX_ROWS_ALONE = 8;
 
   private final WeekIndex index;
   private final LoadHeads heads;
@@ -51,7 +55,9 @@ final class DipSheets {
     boolean special = notes.stream().flatMap(Optional::stream).anyMatch(ZincNote::special);
     String sketch = page == 0 ? sketch(place) : "";
     int measured = measured(place);
-    int wires = place.lots().stream().mapToInt(l -> l.pieces() * l.item().hooksPerPiece()).sum();
+    int wires = LoadHeads.hooks(place, place.lots());
+    String picture = page == 0 ? heads.picture(place, sketch.isEmpty()) : "";
+    int rowsOfBoxes = sketch.isEmpty() && picture.isEmpty() ? BOX_ROWS_ALONE : BOX_ROWS;
     return new DipSheet(
         heads.head(place, page, pages),
         rows,
@@ -65,17 +71,15 @@ final class DipSheets {
         attitudes(notes),
         special,
         sketch,
-        page == 0 ? heads.picture(place, sketch.isEmpty()) : "",
+        picture,
         place.machine().name() + ", " + index.time().at(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
         distinct(notes, ZincNote::steelClass, "not known: ask"),
         quench,
         hollow,
         limits(notes),
-        measured > 0
-            ? Say.count(measured, "piece") + ", " + READINGS_A_PIECE + " readings on each"
-            : READINGS_A_PIECE + " readings on each piece measured",
-        IntStream.rangeClosed(1, Math.max(1, Math.min(BOX_ROWS, measured))).boxed().toList(),
+        readings(measured, rowsOfBoxes),
+        IntStream.rangeClosed(1, Math.max(1, Math.min(rowsOfBoxes, measured))).boxed().toList(),
         index.note(place.load()).map(LoadNote::cautions).orElse(List.of()));
   }
 
@@ -87,6 +91,14 @@ final class DipSheets {
       measured += Math.min(asked, lot.pieces());
     }
     return measured;
+  }
+
+  private static String readings(int measured, int rows) {
+    if (measured == 0) {
+      return READINGS_A_PIECE + " readings on each piece measured";
+    }
+    String rest = measured > rows ? "; the others on the back" : "";
+    return Say.count(measured, "piece") + ", " + READINGS_A_PIECE + " readings on each" + rest;
   }
 
   private static boolean slanted(ZincNote note) {

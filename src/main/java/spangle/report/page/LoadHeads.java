@@ -175,7 +175,7 @@ final class LoadHeads {
   private PartRow row(LoadPlace place, List<Lot> lots, String letter) {
     Lot first = lots.get(0);
     int pieces = lots.stream().mapToInt(Lot::pieces).sum();
-    int hooks = lots.stream().mapToInt(l -> l.pieces() * l.item().hooksPerPiece()).sum();
+    int hooks = hooks(place, lots);
     LotNote note = index.note(first).orElse(null);
     String hook = note == null || note.hook().isEmpty() ? "hooks" : note.hook();
     return new PartRow(
@@ -191,6 +191,12 @@ final class LoadHeads {
         note == null ? List.of() : note.masks(),
         kits(lots),
         index.time().at(lots.stream().mapToInt(Lot::dueMin).min().orElseThrow()));
+  }
+
+  /** Hooks or wires of these lots; none where pieces lie loose in a basket. */
+  static int hooks(LoadPlace place, List<Lot> lots) {
+    boolean loose = place.carrier().face().style() == CarrierFace.Style.BULK;
+    return loose ? 0 : lots.stream().mapToInt(l -> l.pieces() * l.item().hooksPerPiece()).sum();
   }
 
   private String film(Lot lot, @org.jspecify.annotations.Nullable LotNote note) {

@@ -191,13 +191,17 @@ public final class TenAnswers {
                         + index.say().number(p.packSize(), 2)
                         + " "
                         + p.unit()
-                        + p.latestOrder().map(d -> ", order by " + WeekTime.date(d)).orElse(""))
+                        + p.latestOrder().map(this::orderDay).orElse(""))
             .toList();
     String first =
         shorts.stream()
             .flatMap(p -> p.latestOrder().stream())
             .min(LocalDate::compareTo)
-            .map(d -> ", first by " + WeekTime.date(d))
+            .map(
+                d ->
+                    d.isBefore(index.report().brief().monday())
+                        ? ", at once"
+                        : ", first by " + WeekTime.date(d))
             .orElse("");
     add(
         "to order",
@@ -207,6 +211,13 @@ public final class TenAnswers {
             : Say.count(shorts.size(), "item") + first,
         details,
         !shorts.isEmpty());
+  }
+
+  private String orderDay(LocalDate day) {
+    boolean past = day.isBefore(index.report().brief().monday());
+    return past
+        ? ", order at once: the last day was " + WeekTime.date(day)
+        : ", order by " + WeekTime.date(day);
   }
 
   private void kits() {
@@ -351,7 +362,7 @@ public final class TenAnswers {
     return switch (kind) {
       case FINDING -> "rule broken at";
       case HELD -> "held";
-      case QUESTION -> "asked about";
+      case QUESTION -> "asked";
       case LEFT_OUT, LATE -> kind.words();
     };
   }
