@@ -18,6 +18,8 @@ public final class MoveBook {
     desk = new Desk(floor, new Dice(seed), plan);
     List<Move> moves = new ArrayList<>();
     Ruin ruin = new Ruin();
+    Repack repack = new Repack();
+    Peel peel = new Peel();
     add(moves, 40, LoadMoves::intoAnother);
     add(moves, 8, LoadMoves::intoNew);
     add(moves, 15, LoadMoves::swap);
@@ -27,6 +29,8 @@ public final class MoveBook {
     add(moves, 4, BatchMoves::split);
     add(moves, 4, BatchMoves::run);
     add(moves, 2, ruin::make);
+    add(moves, 8, repack::make);
+    add(moves, 2, peel::make);
     boolean mixes = Arrays.stream(floor.lots).anyMatch(lot -> !lot.lot.alone());
     if (mixes) {
       add(moves, 25, LotMoves::intoAnother);
