@@ -70,7 +70,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--threads",
       paramLabel = "N",
-      description = "Searches side by side; the best plan counts. Default: 2.")
+      description = "Searches side by side that compare notes; the best plan counts. Default: 2.")
   private int threads = 2;
 
   @Option(names = "--json", description = "One JSON object on standard output.")
