@@ -130,7 +130,7 @@ final class Repack {
           by < 2
               ? -load.dwellMin[one.setting]
               : by == 2 ? load.dwellMin[one.setting] : by == 3 ? load.due : load.ready;
-      order[k] = (long) key << 32 | desk.dice.next() & 0x7FFF0000L | k;
+      order[k] = ((long) key << 32) | (desk.dice.next() & 0x7FFF0000L) | k;
     }
     Arrays.sort(order, 0, count);
   }
