@@ -33,7 +33,8 @@ public final class Spangle implements Callable<Integer> {
           OrderCommand.class,
           PlanCommand.class,
           PromiseCommand.class,
-          TemplateCommand.class);
+          TemplateCommand.class,
+          WhyCommand.class);
 
   @Spec
   @SuppressWarnings("NullAway.Init")

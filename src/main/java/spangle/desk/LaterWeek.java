@@ -144,31 +144,7 @@ final class LaterWeek {
     if (lot.readyMin() >= atMin) {
       return lot;
     }
-    return new Lot(
-        lot.id(),
-        lot.jobId(),
-        lot.partId(),
-        lot.label(),
-        lot.pieces(),
-        lot.leg(),
-        lot.after(),
-        lot.lineId(),
-        lot.finish(),
-        lot.alone(),
-        lot.batchGroup(),
-        atMin,
-        lot.dueMin(),
-        lot.weight(),
-        lot.lastLeg(),
-        lot.dwells(),
-        lot.machines(),
-        lot.carriers(),
-        lot.item(),
-        lot.visits(),
-        lot.areaM2(),
-        lot.massKg(),
-        lot.materialKg(),
-        lot.kitIds());
+    return LotChange.of(lot).ready(atMin).made();
   }
 
   /** So many working days, Monday to Friday, after a minute: 06:00 of that day. */

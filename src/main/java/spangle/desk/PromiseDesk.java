@@ -125,23 +125,8 @@ public final class PromiseDesk {
   }
 
   private static Brief without(PreparedWeek week, Set<String> jobs) {
-    return with(
+    return BriefChange.lots(
         week.brief(), week.brief().lots().stream().filter(l -> !jobs.contains(l.jobId())).toList());
-  }
-
-  private static Brief with(Brief b, List<Lot> lots) {
-    return new Brief(
-        b.name(),
-        b.monday(),
-        b.horizonMin(),
-        b.lines(),
-        b.carriers(),
-        lots,
-        b.kits(),
-        b.supplies(),
-        b.goals(),
-        b.frozen(),
-        b.announced());
   }
 
   private static PlanFile kept(Path folder, Optional<Path> plan, Brief without, List<String> notes)
@@ -336,7 +321,7 @@ public final class PromiseDesk {
     List<Lot> lots = new ArrayList<>(longer.lots());
     lots.removeIf(l -> jobs.contains(l.jobId()));
     lots.addAll(wanted);
-    Brief brief = with(longer, lots);
+    Brief brief = BriefChange.lots(longer, lots);
     return new Inserter(brief, base)
         .insert(ids(wanted), Freedom.DATES_MAY_SLIP)
         .map(i -> offer(Freedom.DATES_MAY_SLIP, brief, i, ids(wanted), jobs, List.of()))

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import spangle.plan.Brief;
@@ -85,26 +86,45 @@ public final class Inserter {
   }
 
   /**
+   * The soonest end of lots that were taken out of a plan and are put anew, with every date that
+   * plan gave to others kept.
+   *
+   * @param written the plan with the lots still in it
+   * @param lotIds all legs of the lots
+   */
+  public OptionalInt soonest(Plan written, List<String> lotIds) {
+    Optional<WeekPlan> week = placed(lotIds, new Pledges(floor, written, Set.copyOf(lotIds)), 0);
+    return week.isEmpty() ? OptionalInt.empty() : OptionalInt.of(end(week.get(), lotIds));
+  }
+
+  private int end(WeekPlan week, List<String> lotIds) {
+    int end = 0;
+    for (String id : lotIds) {
+      end = Math.max(end, week.lotEnd(rows.lot(id)));
+    }
+    return end;
+  }
+
+  /**
    * Once more, knowing when the last lot can be finished: the others need not be any sooner.
    *
    * @param enough a lot finished by then is soon enough, and only what it costs others counts
    */
   private Optional<Inserted> insert(List<String> lotIds, Pledges pledges, int enough) {
+    return placed(lotIds, pledges, enough).map(w -> new Inserted(written(w), end(w, lotIds)));
+  }
+
+  private Optional<WeekPlan> placed(List<String> lotIds, Pledges pledges, int enough) {
     soonEnough = enough;
     WeekPlan week = kept;
-    List<List<LotFacts>> chains = chains(lotIds);
-    for (List<LotFacts> chain : chains) {
+    for (List<LotFacts> chain : chains(lotIds)) {
       Way way = place(week, chain, 0, pledges);
       if (way == null) {
         return Optional.empty();
       }
       week = way.plan;
     }
-    int end = 0;
-    for (String id : lotIds) {
-      end = Math.max(end, week.lotEnd(rows.lot(id)));
-    }
-    return Optional.of(new Inserted(written(week), end));
+    return Optional.of(week);
   }
 
   private Plan written(WeekPlan week) {

@@ -3,7 +3,11 @@ package spangle.solve;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import spangle.plan.Kit;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LinePlan;
 import spangle.plan.clock.LotFacts;
@@ -32,6 +36,40 @@ final class Pledges {
       end[lot.index] = first[lot.index] < 0 ? -1 : kept.lotEnd(lot.index);
     }
     this.latest = latest();
+  }
+
+  /**
+   * The word given by a plan as it was written, for a week in which some lots are put anew.
+   *
+   * @param free lots of that plan whose dates are not to be kept
+   */
+  Pledges(Floor floor, Plan written, Set<String> free) {
+    this.floor = floor;
+    this.freedom = Freedom.DATES_KEPT;
+    this.end = new int[floor.lots.length];
+    Arrays.fill(end, -1);
+    Map<String, Integer> ends = ends(written);
+    for (LotFacts lot : floor.lots) {
+      if (!free.contains(lot.lot.id())) {
+        end[lot.index] = ends.getOrDefault(lot.lot.id(), -1);
+      }
+    }
+    this.first = end;
+    this.latest = latest();
+  }
+
+  private static Map<String, Integer> ends(Plan written) {
+    Map<String, Integer> ends = new HashMap<>();
+    for (PlannedBatch batch : written.batches()) {
+      for (PlannedLoad load : batch.loads()) {
+        int last =
+            load.visits().stream()
+                .mapToInt(PlannedLoad.PlannedVisit::endMin)
+                .reduce(batch.endMin(), Math::max);
+        load.lotIds().forEach(id -> ends.put(id, last));
+      }
+    }
+    return ends;
   }
 
   private int[] latest() {

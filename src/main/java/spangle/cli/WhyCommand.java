@@ -1,0 +1,116 @@
+package spangle.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spangle.desk.PlanShelf;
+import spangle.desk.Why;
+import spangle.desk.WhyDesk;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanFileException;
+
+/** Why a job is where it is, and what holds it. */
+@Command(
+    name = "why",
+    mixinStandardHelpOptions = true,
+    description = "Why a job is where it is in a plan, and what holds it there.",
+    footer = {
+      "",
+      "Its last pieces are put anew with one thing at a time out of the way; everybody else's",
+      "dates are kept. Exit code: 0 in time, 1 late, not in the plan, or behind a gate.",
+      "",
+      "Example:",
+      "  spangle why samples/harbour-week/plan H-118"
+    })
+final class WhyCommand implements Callable<Integer> {
+  @Spec
+  @SuppressWarnings("NullAway.Init")
+  private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "PLAN", description = "plan.json or its folder.")
+  @SuppressWarnings("NullAway.Init")
+  private Path plan;
+
+  @Parameters(index = "1", paramLabel = "JOB", description = "A job, or job/part.")
+  @SuppressWarnings("NullAway.Init")
+  private String job;
+
+  @Option(names = "--json", description = "One JSON object on standard output.")
+  private boolean json;
+
+  @Override
+  public Integer call() {
+    PlanFile file = read();
+    List<Why> whys = WhyDesk.why(file, job);
+    if (whys.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "the plan has no job '" + job + "'; it has " + String.join(", ", WhyDesk.jobs(file)));
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      new JsonOut()
+          .put("job", job)
+          .put("parts", whys.stream().map(WhyCommand::asJson).toList())
+          .print(out);
+    } else {
+      whys.forEach(why -> words(why, out));
+      out.flush();
+    }
+    return whys.stream().anyMatch(Why::late) ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private PlanFile read() {
+    try {
+      return PlanShelf.read(plan);
+    } catch (PlanFileException notAPlan) {
+      throw ExitException.refused(plan + ": " + notAPlan.getMessage());
+    } catch (IOException unreadable) {
+      throw ExitException.refused(plan + " cannot be read: " + unreadable.getMessage());
+    }
+  }
+
+  private static void words(Why why, PrintWriter out) {
+    out.println(why.name() + ": " + why.place());
+    if (!why.holds().isEmpty()) {
+      out.println("  held by");
+      why.holds().forEach(h -> out.println("  - " + h.words()));
+    } else if (!why.lets().isEmpty()) {
+      out.println("  nothing holds it: it cannot be done sooner by taking any one thing away");
+    }
+    why.notes().forEach(n -> out.println("  note: " + n));
+    if (!why.holds().isEmpty() && !why.lets().isEmpty()) {
+      out.println("  not by: " + String.join("; ", why.lets()));
+    }
+  }
+
+  private static JsonOut asJson(Why why) {
+    List<JsonOut> holds = new ArrayList<>();
+    for (Why.Hold h : why.holds()) {
+      holds.add(
+          new JsonOut()
+              .put("what", h.what())
+              .put("words", h.words())
+              .put("end_min", h.endMin().isPresent() ? h.endMin().getAsInt() : null));
+    }
+    return new JsonOut()
+        .put("job", why.jobId())
+        .put("part", why.partId())
+        .put("place", why.place())
+        .put("end_min", why.endMin().isPresent() ? why.endMin().getAsInt() : null)
+        .put("due_min", why.dueMin())
+        .put("late", why.late())
+        .put("held_by", holds)
+        .put("not_by", why.lets())
+        .put("notes", why.notes());
+  }
+}
