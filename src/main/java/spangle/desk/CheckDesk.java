@@ -75,7 +75,7 @@ public final class CheckDesk {
           week.input().problems().stream()
               .anyMatch(
                   p ->
-                      p.code() == code
+                      same(p.code(), code)
                           && p.job().equals(held.jobId())
                           && p.part().equals(held.partId()));
       if (!said) {
@@ -83,6 +83,12 @@ public final class CheckDesk {
       }
     }
     return problems;
+  }
+
+  /** A bent part or an open body without figures has been asked about with more words already. */
+  private static boolean same(ProblemCode said, ProblemCode code) {
+    boolean drawn = said == ProblemCode.FOLDED_SIZE_MISSING || said == ProblemCode.BODY_NOT_CLOSED;
+    return said == code || (code == ProblemCode.SIZE_UNKNOWN && drawn);
   }
 
   private static Problem problem(WeekInput input, Held held, ProblemCode code) {

@@ -22,6 +22,7 @@ import spangle.intake.week.ShapeWords;
 import spangle.intake.week.Told;
 import spangle.intake.week.WeekInput;
 import spangle.measure.Box;
+import spangle.part.Solid;
 import spangle.plan.PartFacts;
 
 /** Puts what a job file says of a part before the gates. */
@@ -73,7 +74,7 @@ final class GateCases {
     return new GateCase.Build(
         known(line.hollows().welded()),
         shape.map(s -> ONE_PIECE.contains(s.form())).orElse(false),
-        known(line.hollows().told()),
+        hollow(line),
         line.hollows().members().stream().map(m -> member(m, line.metal().thicknessMm())).toList(),
         answered(line.hollows().overlapsTold(), !line.hollows().overlaps().isEmpty()),
         line.hollows().overlaps().stream().map(GateCases::contact).toList(),
@@ -85,6 +86,13 @@ final class GateCases {
         known(line.hollows().soldered()),
         part.envelopeMm(),
         part.massKg());
+  }
+
+  /** A drawing that shows a closed hollow is believed before a row that says there is none. */
+  private static Known hollow(PartLine line) {
+    boolean drawn =
+        line.body().drawn().map(s -> s instanceof Solid b && b.voids() > 0).orElse(false);
+    return drawn ? Known.YES : known(line.hollows().told());
   }
 
   /** The open face is one of the largest: it stands upright when the shortest side lies across. */

@@ -18,7 +18,7 @@ final class PartMeasurer {
 
   /** A measured part, or nothing where the file gives too little to measure it. */
   static Optional<PartFacts> measure(WeekInput input, Job job, PartLine line) {
-    Optional<PieceFigures> found = PieceFigures.of(line.metal(), line.body(), Optional.empty());
+    Optional<PieceFigures> found = PieceFigures.of(line.metal(), line.body());
     if (found.isEmpty()) {
       return Optional.empty();
     }

@@ -43,6 +43,7 @@ final class CleanRow {
           "mass_kg",
           "masked_area_m2",
           "drawing",
+          "drawing_unit",
           "route",
           "finish",
           "film_um",
@@ -134,6 +135,7 @@ final class CleanRow {
     put("mass_kg", body.massKg());
     put("masked_area_m2", body.maskedAreaM2() > 0 ? Plain.number(body.maskedAreaM2()) : "");
     // The drawing lies beside the job file in the copy too, so its plain name leads to it.
+    put("drawing_unit", body.drawingUnit());
     put("drawing", body.drawing().substring(body.drawing().lastIndexOf('/') + 1));
   }
 

@@ -2,7 +2,6 @@ package spangle.intake.read;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.week.Body;
@@ -29,15 +28,20 @@ final class BodyReader {
 
   Body read(Metal metal) {
     Optional<ShapeWords> shape = shape();
-    String drawing = drawing(shape);
+    OptionalDouble area = fields.quantity("area", QuantityKind.AREA, AREA_M2);
+    OptionalDouble mass = fields.quantity("mass", QuantityKind.MASS, MASS_KG);
+    Optional<Box> size = size();
+    double masked = fields.quantityOr("masked_area", QuantityKind.AREA, Range.of(0, 1_000), 0);
+    Body byHand = new Body(shape, area, mass, size, "", "", Optional.empty(), masked);
+    boolean needed = !measurable(metal, byHand);
+    DrawingReader.Named drawing =
+        new DrawingReader(fields, context).read(metal, mass, size, shape, needed);
     Body body =
-        new Body(
-            shape,
-            fields.quantity("area", QuantityKind.AREA, AREA_M2),
-            fields.quantity("mass", QuantityKind.MASS, MASS_KG),
-            size(),
-            drawing,
-            fields.quantityOr("masked_area", QuantityKind.AREA, Range.of(0, 1_000), 0));
+        new Body(shape, area, mass, size, drawing.file(), drawing.unit(), drawing.shape(), masked);
+    boolean asked = drawing.read() && !fields.notes().refused();
+    if (asked) {
+      return body;
+    }
     if (!fields.notes().refused()) {
       checkMeasurable(metal, body);
     }
@@ -64,65 +68,17 @@ final class BodyReader {
         : Optional.empty();
   }
 
-  private String drawing(Optional<ShapeWords> shape) {
-    Optional<Datum.Scalar> own = fields.scalar("drawing");
-    Optional<String> named =
-        own.map(Datum.Scalar::text)
-            .or(
-                () ->
-                    shape
-                        .filter(
-                            s ->
-                                s.form() == ShapeWords.Form.FLAT
-                                    || s.form() == ShapeWords.Form.SOLID)
-                        .map(ShapeWords::file));
-    if (named.isEmpty()) {
-      return "";
+  private static boolean measurable(Metal metal, Body body) {
+    try {
+      return PieceFigures.of(metal, body).isPresent();
+    } catch (ShapeException impossible) {
+      return false;
     }
-    Place place = own.map(Datum.Scalar::place).orElse(fields.valuePlace("shape"));
-    String beside = beside(place.file(), named.get());
-    if (beside.isEmpty()) {
-      fields
-          .notes()
-          .add(
-              ProblemCode.PATH_OUTSIDE,
-              place,
-              "drawing",
-              named.get(),
-              "a file beside the job file",
-              "the drawing's name leads elsewhere; it is not opened",
-              "put the drawing beside the job file and give its plain name");
-      return "";
-    }
-    if (!context.folder().inside(beside)) {
-      fields
-          .notes()
-          .add(
-              ProblemCode.DRAWING_MISSING,
-              place,
-              "drawing",
-              named.get(),
-              "a file beside the job file",
-              "the drawing is not there",
-              "put it beside the job file, or take its name out");
-      return "";
-    }
-    return beside;
-  }
-
-  /** Path below the week folder; empty for a name that is not a plain file name. */
-  private static String beside(String jobFile, String name) {
-    boolean plain =
-        name.length() <= 120
-            && !name.contains("..")
-            && name.chars().noneMatch(c -> c < ' ' || "/\\:*?\"<>|".indexOf(c) >= 0);
-    int slash = jobFile.lastIndexOf('/');
-    return plain ? jobFile.substring(0, slash + 1) + name : "";
   }
 
   private void checkMeasurable(Metal metal, Body body) {
     try {
-      if (!body.drawing().isEmpty() || PieceFigures.of(metal, body, Optional.empty()).isPresent()) {
+      if (PieceFigures.of(metal, body).isPresent()) {
         return;
       }
     } catch (ShapeException impossible) {

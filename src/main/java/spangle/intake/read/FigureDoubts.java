@@ -11,7 +11,7 @@ import spangle.intake.problem.Severity;
 import spangle.intake.source.Datum;
 import spangle.intake.week.Body;
 import spangle.intake.week.Metal;
-import spangle.intake.week.Shapes;
+import spangle.intake.week.PieceFigures;
 import spangle.measure.QuantityKind;
 import spangle.part.Agreement;
 import spangle.part.AreaMassCheck;
@@ -37,11 +37,10 @@ final class FigureDoubts {
   static void note(Fields fields, Metal metal, Body body, int pieces, boolean welded) {
     OptionalDouble density = metal.material().densityKgM3();
     boolean mixed = metal.thickestMm() != metal.thicknessMm();
-    if (density.isEmpty() || (mixed && body.shape().isEmpty())) {
+    if (density.isEmpty() || (mixed && PieceFigures.shape(metal, body).isEmpty())) {
       return;
     }
-    Optional<Shape> shape =
-        body.shape().flatMap(words -> Shapes.of(words, metal.thicknessMm(), body.sizeMm()));
+    Optional<Shape> shape = PieceFigures.shape(metal, body);
     Given given =
         new Given(
             body.areaM2(),

@@ -40,6 +40,7 @@ final class JobColumns {
           "area",
           "mass",
           "drawing",
+          "drawing_unit",
           "route",
           "finish",
           "film",
@@ -208,6 +209,7 @@ final class JobColumns {
         "flaeche",
         "oberfläche");
     add(aliases, "mass", "weight", "wt", "weight each", "unit weight", "gewicht", "masse");
+    add(aliases, "drawing_unit", "dxf unit", "unit of drawing", "zeichnungseinheit");
     add(aliases, "drawing", "dxf", "file", "drawing file", "zeichnung");
     add(aliases, "route", "process", "treatment", "verfahren");
     add(aliases, "finish", "colour", "color", "coating", "powder", "paint", "farbe", "ral");

@@ -14,6 +14,7 @@ import spangle.intake.week.Shop;
  * @param times reading of dates in this file
  * @param gaugeTable gauge table named for this file or the shop
  * @param folder the week folder, for drawings
+ * @param drawings drawings read so far
  */
 record JobContext(
     Shop shop,
@@ -21,4 +22,5 @@ record JobContext(
     Set<String> refusedFinishes,
     Times times,
     Optional<String> gaugeTable,
-    WeekFolder folder) {}
+    WeekFolder folder,
+    DrawingShelf drawings) {}

@@ -192,7 +192,9 @@ public final class JobTemplate {
     columns.add(new Column("masking", "", "plugs and tape; with ; between", List.of()));
     columns.add(new Column("spin", "", "spin basket", yesNo));
     columns.add(new Column("carriers", "", "carriers allowed", carriers));
-    columns.add(new Column("drawing", "", "file beside this one", List.of()));
+    columns.add(new Column("drawing", "", "DXF or STL file beside this one", List.of()));
+    columns.add(
+        new Column("drawing_unit", "", "its unit, if the file does not say", List.of("mm", "in")));
     columns.add(new Column("note", "", "words", List.of()));
     return columns;
   }

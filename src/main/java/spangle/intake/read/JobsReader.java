@@ -42,6 +42,7 @@ final class JobsReader {
 
   JobMerge read(Shop shop, Catalogue catalogue, Set<String> refusedFinishes) {
     List<String> files = folder.list(FOLDER, problems);
+    DrawingShelf drawings = new DrawingShelf(folder);
     for (String file : files) {
       JobContext context =
           new JobContext(
@@ -50,7 +51,8 @@ final class JobsReader {
               refusedFinishes,
               new Times(shop.weekStart(), columns.dates(file)),
               columns.gaugeTable(file).or(shop::gaugeTable),
-              folder);
+              folder,
+              drawings);
       try {
         for (Datum.Group row : rows(file)) {
           merge.take(PartRow.read(answers.applied(row), context));

@@ -3,6 +3,7 @@ package spangle.intake.week;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spangle.measure.Box;
+import spangle.part.Shape;
 
 /**
  * Form and size of one piece as the file gives them.
@@ -12,6 +13,8 @@ import spangle.measure.Box;
  * @param massKg mass, where given
  * @param sizeMm outside size folded, where given
  * @param drawing drawing beside the job file, path below the week folder; may be empty
+ * @param drawingUnit unit of the drawing where the row says it; else empty
+ * @param drawn what the drawing measures, where it could be read
  * @param maskedAreaM2 surface covered by plugs and tape
  */
 public record Body(
@@ -20,4 +23,6 @@ public record Body(
     OptionalDouble massKg,
     Optional<Box> sizeMm,
     String drawing,
+    String drawingUnit,
+    Optional<Shape> drawn,
     double maskedAreaM2) {}

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spangle.measure.Box;
 import spangle.part.Edges;
+import spangle.part.FlatPattern;
 import spangle.part.Measured;
 import spangle.part.Shape;
 
@@ -23,14 +24,13 @@ public record PieceFigures(
   /**
    * Figures of a piece.
    *
-   * @param drawn figures of its drawing, where it has one
    * @return empty where something is neither given nor computable
    */
-  public static Optional<PieceFigures> of(Metal metal, Body body, Optional<Measured> drawn) {
-    Optional<Measured> computed = drawn.or(() -> computed(metal, body));
+  public static Optional<PieceFigures> of(Metal metal, Body body) {
+    Optional<Measured> computed = computed(metal, body);
     OptionalDouble area = orComputed(body.areaM2(), computed.map(Measured::areaM2));
     OptionalDouble mass = orComputed(body.massKg(), computed.map(Measured::massKg));
-    Optional<Box> size = body.sizeMm().or(() -> computed.map(Measured::envelopeMm));
+    Optional<Box> size = body.sizeMm().or(() -> envelope(body, computed));
     if (area.isEmpty() && mass.isPresent()) {
       area = fromMass(metal, mass.getAsDouble());
     } else if (mass.isEmpty() && area.isPresent()) {
@@ -44,13 +44,28 @@ public record PieceFigures(
             area.getAsDouble(), mass.getAsDouble(), size.get(), computed, source(body, computed)));
   }
 
-  /** What the shape gives; empty without one that can be measured. */
+  /** The flat size of a part that will be bent is not its envelope. */
+  private static Optional<Box> envelope(Body body, Optional<Measured> computed) {
+    boolean unknown =
+        body.drawn().map(s -> s instanceof FlatPattern f && f.foldedSizeUnknown()).orElse(false);
+    return unknown ? Optional.empty() : computed.map(Measured::envelopeMm);
+  }
+
+  /** What drawing or shape give; empty without one that can be measured. */
   public static Optional<Measured> computed(Metal metal, Body body) {
-    if (body.shape().isEmpty() || metal.material().densityKgM3().isEmpty()) {
+    if (metal.material().densityKgM3().isEmpty()) {
       return Optional.empty();
     }
-    Optional<Shape> shape = Shapes.of(body.shape().get(), metal.thicknessMm(), body.sizeMm());
-    return shape.map(s -> s.measure(metal.material(), Edges.COUNTED));
+    return shape(metal, body).map(s -> s.measure(metal.material(), Edges.COUNTED));
+  }
+
+  /** The shape of a piece: its drawing's, else the one in words. */
+  public static Optional<Shape> shape(Metal metal, Body body) {
+    return body.drawn()
+        .or(
+            () ->
+                body.shape()
+                    .flatMap(words -> Shapes.of(words, metal.thicknessMm(), body.sizeMm())));
   }
 
   private static OptionalDouble orComputed(OptionalDouble given, Optional<Double> computed) {
