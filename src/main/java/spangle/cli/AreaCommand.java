@@ -1,6 +1,7 @@
 package spangle.cli;
 
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -102,7 +103,7 @@ final class AreaCommand implements Callable<Integer> {
     details.refuseStrays(false, false, false, false);
     DrawingDesk.Flat flat =
         DrawingDesk.flat(file, drawing.asked(details.thicknessMm(), densityKgM3()));
-    drawing.picture().ifPresent(p -> DrawingDesk.write(p, DrawingDesk.picture(flat)));
+    drawing.picture().filter(p -> flat.read().isPresent()).ifPresent(p -> draw(p, flat));
     Optional<Measured> measured =
         flat.read()
             .flatMap(FlatRead::shape)
@@ -118,6 +119,15 @@ final class AreaCommand implements Callable<Integer> {
       FlatWords.print(flat, measured.isPresent() ? out : spec.commandLine().getErr());
     }
     return FlatWords.exitCode(flat);
+  }
+
+  private static void draw(Path picture, DrawingDesk.Flat flat) {
+    try {
+      DrawingDesk.write(picture, DrawingDesk.picture(flat));
+    } catch (UncheckedIOException failed) {
+      throw ExitException.refused(
+          "the picture cannot be written to '" + picture + "': check the folder and its rights");
+    }
   }
 
   private int solid(Path file) {

@@ -70,6 +70,14 @@ class FlatCommandTest {
   }
 
   @Test
+  void aPictureThatCannotBeWrittenIsNoFault() throws IOException {
+    DxfText text = DxfText.mm().rectangle(0, 0, 160, 120);
+    assertThat(area(text, "--thickness 2mm --picture " + folder.resolve("no/where.svg")))
+        .isEqualTo(ExitCode.REFUSED);
+    assertThat(err.toString()).contains("cannot be written");
+  }
+
+  @Test
   void theUnitSettlesIt() throws IOException {
     DxfText text = DxfText.withoutUnit().rectangle(0, 0, 50, 30);
     assertThat(area(text, "--thickness 2mm --unit mm --json")).isZero();
