@@ -137,7 +137,8 @@ public final class FitDesk {
                 part.partId(),
                 part.description(),
                 answer.get(),
-                zinc.filter(best -> best.answer().equals(answer.get())).map(best -> best.way().kettle()),
+                zinc.filter(best -> best.answer().equals(answer.get()))
+                    .map(best -> best.way().kettle()),
                 stations(zinc, paint, room, bodies.of(part), part.massKg()),
                 gates.map(PartGates::states).orElse(List.of()),
                 zinc.map(best -> hollows(gates, best.answer(), part)).orElse(List.of()),

@@ -84,7 +84,7 @@ public final class FitSheets {
     boolean hollow = gates.map(g -> !g.members().isEmpty()).orElse(false);
     return best.map(
             b ->
-                KettleDrawing.of(
+                KettleDrawing.low(
                     b.answer(),
                     Optional.of(b.way().kettle()),
                     hollow

@@ -78,7 +78,7 @@ final class GateList {
   /** What a load sheet says of a part: a line for each gate a person opened, one for the clear. */
   static List<String> lines(PartGates gates) {
     List<String> lines = new ArrayList<>();
-    gates.states().stream().filter(GateState::isOpened).map(GateState::line).forEach(lines::add);
+    gates.states().stream().filter(GateState::isOpened).map(GateState::signed).forEach(lines::add);
     List<String> clear =
         gates.states().stream()
             .filter(s -> s.standing() == GateState.Standing.CLEAR)

@@ -291,12 +291,14 @@ final class ReportDesk {
         ZincInspection.sample(part.pieces()));
   }
 
-  /** Parts whose answer is worth a page: all that do not simply go in straight. */
+  /** Parts whose answer is worth a page: all that do not simply go in, and all with holes. */
   private List<FitNote> fitNotes() {
     List<FitNote> notes = new ArrayList<>();
     for (PartFacts part : week.parts()) {
       FitAnswer answer = fits.get(WeekIndex.key(part.jobId(), part.partId()));
-      if (answer != null && answer.verdict() != Verdict.STRAIGHT) {
+      boolean holes =
+          week.gates(part.jobId(), part.partId()).map(g -> !g.members().isEmpty()).orElse(false);
+      if (answer != null && (answer.verdict() != Verdict.STRAIGHT || holes)) {
         List<String> cautions = new ArrayList<>(answer.cautions());
         cautions.add(FitAnswer.VALIDITY);
         notes.add(

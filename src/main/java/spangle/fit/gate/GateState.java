@@ -73,6 +73,11 @@ public record GateState(
     return code.equals(NOT_LOOKED) ? "kettle lead" : gate.whoAnswers();
   }
 
+  /** Who opened it, when, and what was seen; for a sheet with little room. */
+  public String signed() {
+    return gate.word() + ": " + standing.word() + opening.map(o -> " by " + o.words()).orElse("");
+  }
+
   /** One line for a sheet. */
   public String line() {
     return gate.word()

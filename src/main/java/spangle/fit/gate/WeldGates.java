@@ -19,8 +19,7 @@ final class WeldGates {
   /** Welded work of which the papers say too little. */
   static GateState unknown(GateCase part) {
     Build build = part.build();
-    if (build.welded() == Known.NO
-        || (build.welded() == Known.SILENT && build.onePiece())) {
+    if (build.welded() == Known.NO || (build.welded() == Known.SILENT && build.onePiece())) {
       return GateState.clear(Gate.UNKNOWN, "not welded");
     }
     List<String> missing = new ArrayList<>();

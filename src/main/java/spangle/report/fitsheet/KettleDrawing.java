@@ -22,16 +22,23 @@ public final class KettleDrawing {
   private static final double GAP = 34;
   private static final double TOP = 150;
   private static final double FOOT = 72;
-  private static final double TALLEST = 380;
-  private static final double SIZE = 23;
+  private static final double PAGE_TALLEST = 380;
+  private static final double PAGE_SIZE = 23;
+  private static final double SHEET_TALLEST = 235;
+  private static final double SHEET_SIZE = 29;
 
   private final FitAnswer answer;
   private final Tank tank;
+  private final double tallest;
+  private final double size;
   private final List<HolePlace> holes;
   private final Pencil pencil = new Pencil();
 
-  private KettleDrawing(FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
+  private KettleDrawing(
+      FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes, boolean low) {
     this.answer = answer;
+    this.tallest = low ? SHEET_TALLEST : PAGE_TALLEST;
+    this.size = low ? SHEET_SIZE : PAGE_SIZE;
     this.holes = holes;
     UsableSpace space = answer.space();
     boolean liquid = answer.rules().twoDips();
@@ -46,7 +53,13 @@ public final class KettleDrawing {
    * @param holes places of vents and drains; may be empty
    */
   public static String of(FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
-    return new KettleDrawing(answer, kettle, holes).draw();
+    return new KettleDrawing(answer, kettle, holes, false).draw();
+  }
+
+  /** The same drawing for a dip sheet: lower, with larger words. */
+  public static String low(
+      FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
+    return new KettleDrawing(answer, kettle, holes, true).draw();
   }
 
   private String draw() {
@@ -58,7 +71,7 @@ public final class KettleDrawing {
     double wide = Math.max(length, spanMm());
     double room = WIDTH - (sides + 1) * 2 * GAP;
     double scale =
-        Math.min(room / (sides * wide + Math.max(width, endSpanMm())), TALLEST / (height + over));
+        Math.min(room / (sides * wide + Math.max(width, endSpanMm())), tallest / (height + over));
     double spare = (room - (sides * wide + Math.max(width, endSpanMm())) * scale) / (sides + 1);
     double floor = TOP + (over + height) * scale;
     double x = GAP + spare / 2;
@@ -155,14 +168,14 @@ public final class KettleDrawing {
     pencil.words(
         view.x(tank.usable().lengthMm() / 2),
         view.y(-tank.floorMm()) + 28,
-        SIZE,
+        size,
         "middle",
         true,
         title + (tank.liquid() ? "" : " (room, door)"));
     pencil.words(
         view.x(tank.usable().lengthMm() / 2),
         view.y(-tank.floorMm()) + 54,
-        SIZE - 3,
+        size - 3,
         "middle",
         false,
         "usable "
@@ -171,7 +184,7 @@ public final class KettleDrawing {
             + mm(tank.usable().depthMm())
             + (tank.liquid() ? " deep" : " high"));
     if (tank.liquid()) {
-      pencil.words(view.x(0) + 5, top - 5, SIZE - 5, "start", false, "zinc");
+      pencil.words(view.x(0) + 5, top - 5, size - 5, "start", false, "zinc");
     }
   }
 
@@ -186,7 +199,7 @@ public final class KettleDrawing {
         y,
         view.x(outline.right()),
         y,
-        SIZE - 3,
+        size - 3,
         mm(outline.right() - outline.left()) + spare(along));
     double x = view.x(Math.max(length, outline.right()) + tank.endMm()) + 17;
     pencil.measure(
@@ -194,7 +207,7 @@ public final class KettleDrawing {
         view.y(outline.high()),
         x,
         view.y(outline.low()),
-        SIZE - 3,
+        size - 3,
         mm(outline.high() - outline.low()) + spare(down));
   }
 
@@ -235,7 +248,7 @@ public final class KettleDrawing {
         "7 5");
     if (tank.liquid() && tank.known() && tank.floorMm() * view.scale() > 16) {
       pencil.words(
-          view.x(lengthMm / 2), (view.y(0) + bottom) / 2 + 5, SIZE - 5, "middle", false, "dross");
+          view.x(lengthMm / 2), (view.y(0) + bottom) / 2 + 5, size - 5, "middle", false, "dross");
     }
   }
 
@@ -283,7 +296,7 @@ public final class KettleDrawing {
                 pencil.words(
                     middle + 14,
                     beam - 24,
-                    SIZE - 4,
+                    size - 4,
                     "start",
                     false,
                     "hook at least " + Figures.fixed(lift.hookMm(), 0) + " mm above the rim"));
@@ -316,7 +329,7 @@ public final class KettleDrawing {
             + " "
             + Pencil.num(y - reach * Math.sin(radians)),
         1.4);
-    pencil.words(x + reach + 8, y - 6, SIZE, "start", true, Figures.upTo(deg, 1) + "\u00b0");
+    pencil.words(x + reach + 8, y - 6, size, "start", true, Figures.upTo(deg, 1) + "\u00b0");
   }
 
   private double hangDeg() {
@@ -343,16 +356,16 @@ public final class KettleDrawing {
       zinc(view, width, tank.sideMm());
       double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
       pencil.measure(
-          view.x((width - across) / 2), y, view.x((width + across) / 2), y, SIZE - 3, mm(across));
+          view.x((width - across) / 2), y, view.x((width + across) / 2), y, size - 3, mm(across));
       pencil.words(
-          view.x(width / 2), y - 22, SIZE - 3, "middle", false, spare(width - across).substring(2));
+          view.x(width / 2), y - 22, size - 3, "middle", false, spare(width - across).substring(2));
     }
     pencil.words(
-        view.x(width / 2), view.y(-tank.floorMm()) + 28, SIZE, "middle", true, "from the end");
+        view.x(width / 2), view.y(-tank.floorMm()) + 28, size, "middle", true, "from the end");
     pencil.words(
         view.x(width / 2),
         view.y(-tank.floorMm()) + 54,
-        SIZE - 3,
+        size - 3,
         "middle",
         false,
         "usable " + mm(width) + " wide");
