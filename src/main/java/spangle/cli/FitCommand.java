@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -179,8 +181,8 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private void write(String page, String drawing) {
-    Path file = java.util.Objects.requireNonNull(out);
-    String name = String.valueOf(file.getFileName()).toLowerCase(java.util.Locale.ROOT);
+    Path file = Objects.requireNonNull(out);
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     if (!name.endsWith(".html") && !name.endsWith(".svg")) {
       throw ExitException.usage("--out '" + file + "' must end in .html or .svg");
     }
