@@ -343,7 +343,9 @@ final class ReportDesk {
   private static List<String> cautions() {
     return List.of(
         "Sealed hollows explode in molten zinc. No vent check signed by two people, no dip.",
-        "Acid, molten zinc, hot loads, dust and solvent: local codes and licensed practice decide, not this plan.",
-        "Powder in the booth air, earth of every hook, oven exhaust and purge: the equipment maker and the local code set the limits.");
+        "Acid, molten zinc, hot loads, dust and solvent: local codes and licensed practice decide,"
+            + " not this plan.",
+        "Powder in the booth air, earth of every hook, oven exhaust and purge: the equipment maker"
+            + " and the local code set the limits.");
   }
 }
