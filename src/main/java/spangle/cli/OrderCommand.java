@@ -1,12 +1,7 @@
 package spangle.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -15,8 +10,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spangle.coating.powder.Reclaim;
 import spangle.desk.OrderDesk;
-import spangle.estimate.Purchase;
 import spangle.plan.json.PlanFileException;
 
 /** Powder, paint and zinc to buy. */
@@ -40,6 +35,18 @@ final class OrderCommand implements Callable<Integer> {
       description = "A plan of the week; without it a quick one is made.")
   private @Nullable Path plan;
 
+  @Option(
+      names = "--labour",
+      paramLabel = "MONEY",
+      description = "An hour of one person: advice to spray each colour to waste or reclaim it.")
+  private @Nullable Double labour;
+
+  @Option(
+      names = "--reclaim",
+      paramLabel = "CAPTURE",
+      description = "Share of overspray that is sprayed again, for the advice. Default: 0.9.")
+  private double capture = Reclaim.CYCLONE;
+
   @Option(names = "--json", description = "One JSON object on standard output.")
   private boolean json;
 
@@ -54,13 +61,15 @@ final class OrderCommand implements Callable<Integer> {
               + order.refused().get(0).why()
               + "; run check for all problems");
     }
-    PrintWriter out = spec.commandLine().getOut();
+    OrderWords words =
+        new OrderWords(
+            order,
+            Ask.number("--reclaim", capture, 0, 1),
+            labour == null ? 0 : Ask.number("--labour", labour, 0.01, 10_000));
     if (json) {
-      List<JsonOut> items = order.purchases().stream().map(OrderCommand::item).toList();
-      new JsonOut().put("items", items).print(out);
+      words.json().print(spec.commandLine().getOut());
     } else {
-      order.purchases().forEach(p -> words(p, out));
-      out.flush();
+      words.print(spec.commandLine().getOut());
     }
     boolean buys = order.purchases().stream().anyMatch(p -> p.packs() > 0);
     return buys ? ExitCode.WAITS : ExitCode.DONE;
@@ -74,48 +83,5 @@ final class OrderCommand implements Callable<Integer> {
     } catch (IOException unreadable) {
       throw ExitException.refused("cannot be read: " + unreadable.getMessage());
     }
-  }
-
-  private static void words(Purchase p, PrintWriter out) {
-    String buy =
-        p.packs() == 0
-            ? "enough"
-            : String.format(
-                Locale.ROOT,
-                "short %.1f: order %d x %.0f %s by %s%s",
-                p.shortBy(),
-                p.packs(),
-                p.item().pack(),
-                p.item().unit(),
-                p.latestOrder().map(LocalDate::toString).orElse("now"),
-                p.tooLate() ? ", which is past: work waits" : "");
-    out.printf(
-        Locale.ROOT,
-        "%-32s need %.1f (%.1f to %.1f) %s, stock %.1f, on order %.1f: %s%n",
-        p.item().name(),
-        p.need().likely(),
-        p.need().low(),
-        p.need().high(),
-        p.item().unit(),
-        p.item().inStore(),
-        p.item().onOrder(),
-        buy);
-  }
-
-  private static JsonOut item(Purchase p) {
-    return new JsonOut()
-        .put("item", p.item().id())
-        .put("name", p.item().name())
-        .put("unit", p.item().unit())
-        .put("need", p.need())
-        .put("stock", p.item().inStore())
-        .put("on_order", p.item().onOrder())
-        .put("short", p.shortBy())
-        .put("packs", p.packs())
-        .put("pack", p.item().pack())
-        .put("latest_order", p.latestOrder().map(LocalDate::toString).orElse(null))
-        .put("too_late", p.tooLate())
-        .put("used_by", new ArrayList<>(p.jobs()))
-        .put("balance", p.balance());
   }
 }

@@ -2,6 +2,7 @@ package spangle.desk;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import spangle.estimate.Purchase;
@@ -23,12 +24,36 @@ public final class OrderDesk {
 
   private OrderDesk() {}
 
-  /** Either purchases, or the problems that keep the week from being read. */
-  public record Order(List<Purchase> purchases, List<Problem> refused) {
+  /**
+   * Either an order, or the problems that keep the week from being read.
+   *
+   * @param monday date of minute zero
+   * @param purchases what to buy
+   * @param baths what the week does to each kettle's bath
+   * @param colours work of each powder, for spraying to waste or reclaiming it
+   * @param refused problems that stop the reader; empty when there is an order
+   */
+  public record Order(
+      LocalDate monday,
+      List<Purchase> purchases,
+      List<BathDesk.Bath> baths,
+      List<ColourWork> colours,
+      List<Problem> refused) {
     /** Copies the lists. */
     public Order {
       purchases = List.copyOf(purchases);
+      baths = List.copyOf(baths);
+      colours = List.copyOf(colours);
       refused = List.copyOf(refused);
+    }
+
+    private static Order of(PreparedWeek week, Plan plan) {
+      return new Order(
+          week.brief().monday(),
+          new StoreDesk(week, plan).purchases(),
+          new BathDesk(week, plan).baths(),
+          ColourWork.of(week),
+          List.of());
     }
   }
 
@@ -41,7 +66,7 @@ public final class OrderDesk {
   public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
     WeekReader.Reading reading = WeekReader.read(week);
     if (reading.input().isEmpty()) {
-      return new Order(List.of(), reading.problems());
+      return new Order(LocalDate.EPOCH, List.of(), List.of(), List.of(), reading.problems());
     }
     PreparedWeek prepared = BriefMaker.prepare(reading.input().get());
     if (plan.isPresent()) {
@@ -49,11 +74,11 @@ public final class OrderDesk {
       PreparedWeek asPlanned =
           new PreparedWeek(
               prepared.input(), file.brief(), prepared.parts(), prepared.held(), prepared.gates());
-      return new Order(new StoreDesk(asPlanned, file.plan()).purchases(), List.of());
+      return Order.of(asPlanned, file.plan());
     }
     Plan quick =
         new Solver()
             .solve(prepared.brief(), new SolveOptions(10, STEPS, 1, 1), ProgressListener.NOBODY);
-    return new Order(new StoreDesk(prepared, quick).purchases(), List.of());
+    return Order.of(prepared, quick);
   }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import spangle.coating.powder.PowderNeed;
 import spangle.estimate.Purchase;
@@ -23,6 +24,7 @@ import spangle.intake.week.Stock;
 import spangle.intake.week.Zinc;
 import spangle.measure.LowLikelyHigh;
 import spangle.plan.FinishKind;
+import spangle.plan.Kit;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
@@ -72,7 +74,10 @@ final class StoreDesk {
     LocalDate monday = week.brief().monday();
     List<StoreItem.StoredLot> stored =
         stock.lots().stream()
-            .map(l -> new StoreItem.StoredLot(l.lot(), l.amount(), oldDays(l, stock, monday)))
+            .map(
+                l ->
+                    new StoreItem.StoredLot(
+                        l.lot(), l.amount(), ageDays(l, monday), oldDays(l, stock, monday)))
             .toList();
     List<StoreItem.Coming> coming =
         stock.deliveries().stream()
@@ -80,6 +85,12 @@ final class StoreDesk {
             .toList();
     StoreItem item = new StoreItem(id, name, unit, stock.pack(), stock.leadDays(), stored, coming);
     return Purchases.of(item, uses, monday, week.input().shop().horizonDays());
+  }
+
+  private static OptionalInt ageDays(Stock.StockLot lot, LocalDate monday) {
+    return lot.made()
+        .map(made -> OptionalInt.of((int) ChronoUnit.DAYS.between(made, monday)))
+        .orElseGet(OptionalInt::empty);
   }
 
   private static OptionalInt oldDays(Stock.StockLot lot, Stock stock, LocalDate monday) {
@@ -129,7 +140,8 @@ final class StoreDesk {
             p ->
                 uses.computeIfAbsent(colour, c -> new ArrayList<>())
                     .add(
-                        new Use("colour loss", at, LowLikelyHigh.exactly(p.colourLossKg()), true)));
+                        new Use(
+                            Use.COLOUR_LOSS, at, LowLikelyHigh.exactly(p.colourLossKg()), true)));
   }
 
   private void add(Lot lot, int at, boolean planned, Map<String, List<Use>> uses) {
@@ -137,7 +149,25 @@ final class StoreDesk {
       return;
     }
     uses.computeIfAbsent(lot.finish().materialId(), c -> new ArrayList<>())
-        .add(new Use(lot.jobId(), at, amount(lot), planned));
+        .add(new Use(lot.jobId(), at, amount(lot), planned, claim(lot)));
+  }
+
+  /**
+   * The kit that is due first speaks for a lot; a lot no kit waits for has only its own due time.
+   */
+  private Use.Claim claim(Lot lot) {
+    Optional<Kit> kit =
+        week.brief().kits().stream()
+            .filter(k -> lot.kitIds().contains(k.id()))
+            .min(Comparator.comparingInt(Kit::dueMin).thenComparing(Kit::id));
+    if (kit.isEmpty()) {
+      return new Use.Claim(lot.dueMin(), "", false);
+    }
+    String id = kit.get().id();
+    boolean oneLot =
+        lot.finish().kind() == FinishKind.POWDER
+            && week.input().kits().stream().anyMatch(k -> k.id().equals(id) && k.oneLot());
+    return new Use.Claim(kit.get().dueMin(), id, oneLot);
   }
 
   /** Sprayed powder or mixed paint; zinc bought, which is zinc on the work over the yield. */

@@ -17,6 +17,8 @@ import spangle.measure.LowLikelyHigh;
  * @param tooLate true when that day lies before the week
  * @param jobs orders that draw on it, first needed first
  * @param balance what is left at the end of each day, likely
+ * @param packsIfHigh packs that cover the high end of the need
+ * @param shares who gets what from which lot, first claim first
  */
 public record Purchase(
     StoreItem item,
@@ -27,10 +29,13 @@ public record Purchase(
     Optional<LocalDate> latestOrder,
     boolean tooLate,
     List<String> jobs,
-    List<Double> balance) {
+    List<Double> balance,
+    int packsIfHigh,
+    List<LotSharing.Share> shares) {
   /** Copies the lists. */
   public Purchase {
     jobs = List.copyOf(jobs);
     balance = List.copyOf(balance);
+    shares = List.copyOf(shares);
   }
 }

@@ -42,7 +42,7 @@ public final class Purchases {
     }
     double shortBy = Math.max(0, likely - item.inStore() - item.onOrder());
     shortBy = shortBy < NOTHING ? 0 : shortBy;
-    int packs = (int) Math.ceil(shortBy / item.pack() - 1e-9);
+    int packs = packs(item, shortBy);
     Optional<Integer> dry = firstShort(item, sorted);
     Optional<LocalDate> latest =
         packs == 0
@@ -57,7 +57,13 @@ public final class Purchases {
         latest,
         latest.map(d -> d.isBefore(monday)).orElse(false),
         new ArrayList<>(jobs),
-        balance(item, sorted, days));
+        balance(item, sorted, days),
+        packs(item, high - item.inStore() - item.onOrder()),
+        LotSharing.of(item, sorted));
+  }
+
+  private static int packs(StoreItem item, double shortBy) {
+    return shortBy < NOTHING ? 0 : (int) Math.ceil(shortBy / item.pack() - 1e-9);
   }
 
   private static Optional<Integer> firstShort(StoreItem item, List<Use> sorted) {

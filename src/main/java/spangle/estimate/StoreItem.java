@@ -28,9 +28,15 @@ public record StoreItem(
    *
    * @param lot maker's number
    * @param amount how much is left
+   * @param ageDays days since it was made; empty where the date is not known
    * @param oldDays days past its shelf life; empty or negative while it is fresh
    */
-  public record StoredLot(String lot, double amount, OptionalInt oldDays) {}
+  public record StoredLot(String lot, double amount, OptionalInt ageDays, OptionalInt oldDays) {
+    /** Whether a panel must be sprayed before it is used. */
+    public boolean pastShelfLife() {
+      return oldDays.orElse(-1) >= 0;
+    }
+  }
 
   /** A delivery on order. */
   public record Coming(String lot, double amount, int atMin) {}

@@ -20,7 +20,7 @@ class PurchasesTest {
         "kg",
         20,
         4,
-        List.of(new StoreItem.StoredLot("A", stock, OptionalInt.empty())),
+        List.of(new StoreItem.StoredLot("A", stock, OptionalInt.empty(), OptionalInt.empty())),
         List.of(coming));
   }
 
@@ -75,9 +75,9 @@ class PurchasesTest {
             20,
             4,
             List.of(
-                new StoreItem.StoredLot("fresh", 1, OptionalInt.empty()),
-                new StoreItem.StoredLot("past", 1, OptionalInt.of(30)),
-                new StoreItem.StoredLot("young", 1, OptionalInt.of(-200))),
+                new StoreItem.StoredLot("fresh", 1, OptionalInt.empty(), OptionalInt.empty()),
+                new StoreItem.StoredLot("past", 1, OptionalInt.of(395), OptionalInt.of(30)),
+                new StoreItem.StoredLot("young", 1, OptionalInt.of(165), OptionalInt.of(-200))),
             List.of());
 
     assertThat(mixed.lots())
