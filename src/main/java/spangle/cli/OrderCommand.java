@@ -71,8 +71,10 @@ final class OrderCommand implements Callable<Integer> {
     } else {
       words.print(spec.commandLine().getOut());
     }
-    boolean buys = order.purchases().stream().anyMatch(p -> p.packs() > 0);
-    return buys ? ExitCode.WAITS : ExitCode.DONE;
+    boolean waits =
+        order.purchases().stream().anyMatch(p -> p.packs() > 0)
+            || order.baths().stream().anyMatch(b -> b.level().uncovered().isPresent());
+    return waits ? ExitCode.WAITS : ExitCode.DONE;
   }
 
   private OrderDesk.Order order() {

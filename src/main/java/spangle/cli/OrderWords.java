@@ -149,6 +149,9 @@ final class OrderWords {
     order.purchases().forEach(p -> print(answer, p));
     order.baths().forEach(b -> print(answer, b));
     if (labour > 0) {
+      if (order.colours().stream().noneMatch(c -> c.pricePerKg() > 0)) {
+        answer.say("advice", "none: no powder of the week has a price_kg in coatings.yaml");
+      }
       order.colours().stream()
           .filter(c -> c.pricePerKg() > 0)
           .forEach(
@@ -231,7 +234,7 @@ final class OrderWords {
               unit,
               at(coming.atMin())));
     }
-    return words.isEmpty() ? "none" : "first to open first: " + String.join("; ", words);
+    return words.isEmpty() ? "none" : "to open in this order: " + String.join("; ", words);
   }
 
   private String balance(Purchase p) {

@@ -4,10 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import spangle.equipment.OvenProfile;
 import spangle.intake.brief.OvenTimes;
 import spangle.intake.week.Coating;
 import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
 import spangle.intake.week.WeekInput;
+import spangle.plan.CarrierSpec;
 import spangle.plan.Dwell;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
@@ -19,10 +22,12 @@ import spangle.report.BatchNote;
 final class BatchFacts {
   private final WeekIndex index;
   private final WeekInput input;
+  private final List<CarrierSpec> carriers;
 
-  BatchFacts(WeekIndex index, WeekInput input) {
+  BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) {
     this.index = index;
     this.input = input;
+    this.carriers = carriers;
   }
 
   BatchNote note(PlannedBatch batch) {
@@ -45,7 +50,8 @@ final class BatchFacts {
           celsius(batch),
           "degassing bake: until the metal is at oven temperature, never shorter than "
               + dwell(slow, batch).minMin()
-              + " min");
+              + " min"
+              + energy(batch));
     }
     Optional<OvenTimes> times = times(batch, slow, part);
     int heatUp = times.map(OvenTimes::heatUpMin).orElse(0);
@@ -60,14 +66,33 @@ final class BatchFacts {
         longest,
         partC,
         String.format(
-            Locale.ROOT,
-            "heaviest %s, %.1f mm: at least %d min; lightest %s, %.1f mm: at most %d min",
-            slow.partId(),
-            part.thickestMm(),
-            dwell(slow, batch).minMin(),
-            quick.partId(),
-            index.part(quick).thicknessMm(),
-            longest));
+                Locale.ROOT,
+                "heaviest %s, %.1f mm: at least %d min; lightest %s, %.1f mm: at most %d min",
+                slow.partId(),
+                part.thickestMm(),
+                dwell(slow, batch).minMin(),
+                quick.partId(),
+                index.part(quick).thicknessMm(),
+                longest)
+            + energy(batch));
+  }
+
+  /** Energy of the batch; nothing where its oven is not known. */
+  private String energy(PlannedBatch batch) {
+    return input.shop().line(batch.lineId()).stream()
+        .flatMap(line -> line.machines().stream())
+        .filter(use -> use.id().equals(batch.machineId()))
+        .map(StationUse::profile)
+        .filter(OvenProfile.class::isInstance)
+        .map(OvenProfile.class::cast)
+        .findFirst()
+        .map(
+            oven ->
+                String.format(
+                    Locale.ROOT,
+                    "; about %.0f kWh",
+                    BatchEnergy.kWh(batch, oven, celsius(batch), index, carriers)))
+        .orElse("");
   }
 
   private Optional<OvenTimes> times(PlannedBatch batch, Lot lot, PartFacts part) {

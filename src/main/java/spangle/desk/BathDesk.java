@@ -2,22 +2,14 @@ package spangle.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spangle.coating.zinc.DipHeat;
 import spangle.coating.zinc.ZincBath;
 import spangle.equipment.KettleProfile;
 import spangle.estimate.BathWeek;
-import spangle.fit.Body;
-import spangle.fit.FitAnswer;
-import spangle.fit.FitRequest;
-import spangle.fit.FitRules;
-import spangle.fit.KettleFit;
-import spangle.fit.KettleWay;
-import spangle.intake.brief.KettleWays;
+import spangle.intake.brief.PartGates;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.Maintenance;
 import spangle.intake.week.ShopLine;
@@ -38,7 +30,6 @@ public final class BathDesk {
   private final PreparedWeek week;
   private final Plan plan;
   private final WeekIndex index;
-  private final Map<String, OptionalDouble> spareMm = new HashMap<>();
 
   BathDesk(PreparedWeek week, Plan plan) {
     this.week = week;
@@ -145,19 +136,10 @@ public final class BathDesk {
     if (part.spun()) {
       return OptionalDouble.empty();
     }
-    return spareMm.computeIfAbsent(
-        WeekIndex.key(part.jobId(), part.partId()),
-        key -> {
-          FitRequest request =
-              new FitRequest(
-                  Body.of(part.envelopeMm()), OptionalDouble.of(part.massKg()), 0, FitRules.KETTLE);
-          List<KettleWay> ways = KettleWays.of(week.input().shop());
-          return ways.stream()
-              .map(w -> KettleFit.answer(request, w))
-              .min(Comparator.comparing(FitAnswer::verdict))
-              .map(a -> OptionalDouble.of(Math.max(0, a.margin().depthMm())))
-              .orElse(OptionalDouble.empty());
-        });
+    return week.gates(part.jobId(), part.partId())
+        .flatMap(PartGates::fit)
+        .map(answer -> OptionalDouble.of(Math.max(0, answer.margin().depthMm())))
+        .orElseGet(OptionalDouble::empty);
   }
 
   private HeavyDip heavy(PlannedBatch batch, ZincBath bath) {

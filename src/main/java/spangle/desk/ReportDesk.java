@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import spangle.coating.zinc.ZincInspection;
 import spangle.coating.zinc.ZincRow;
-import spangle.equipment.KettleProfile;
 import spangle.estimate.Purchase;
 import spangle.fit.FitAnswer;
 import spangle.fit.Verdict;
@@ -21,13 +20,10 @@ import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.Coating;
-import spangle.intake.week.ShopLine;
-import spangle.intake.week.StationUse;
 import spangle.part.Material;
 import spangle.plan.Finding;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
-import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
 import spangle.plan.Plan;
@@ -53,9 +49,6 @@ import spangle.report.Yardstick;
 
 /** Gathers what the sheets say beyond the brief and the plan. */
 final class ReportDesk {
-  /** Zinc at bath temperature, kg per m3 (liquid density at 450 C, handbook). */
-  private static final double MOLTEN_ZINC_KG_M3 = 6560;
-
   private final PreparedWeek week;
   private final Plan plan;
   private final StoreDesk stores;
@@ -204,40 +197,17 @@ final class ReportDesk {
   }
 
   private List<BathLevel> baths() {
-    List<BathLevel> baths = new ArrayList<>();
-    for (ShopLine shopLine : week.input().shop().lines()) {
-      for (StationUse use : shopLine.stations()) {
-        if (use.profile() instanceof KettleProfile kettle) {
-          bath(shopLine.id(), use.id(), kettle).ifPresent(baths::add);
-        }
-      }
-    }
-    return baths;
+    return new BathDesk(week, plan).baths().stream().map(ReportDesk::bath).toList();
   }
 
-  private Optional<BathLevel> bath(String lineId, String machineId, KettleProfile kettle) {
-    LineSpec line = index.line(lineId);
-    double steel = stores.steelKg(line);
-    if (steel == 0) {
-      return Optional.empty();
-    }
-    double zinc = stores.zincOnPartsKg(line);
-    double planM2 = kettle.inside().lengthMm() * kettle.inside().widthMm() / 1e6;
-    double dropMm = zinc / (planM2 * MOLTEN_ZINC_KG_M3) * 1000;
-    double ingot = week.input().catalogue().zinc().map(z -> z.stock().pack()).orElse(25.0);
-    int ingots = (int) Math.ceil(zinc / ingot);
-    return Optional.of(
-        new BathLevel(
-            machineId,
-            steel,
-            zinc,
-            100 * zinc / steel,
-            dropMm,
-            String.format(
-                Locale.ROOT,
-                "top up %d dry ingots of %.0f kg in the maintenance block; more for ash and dross",
-                ingots,
-                ingot)));
+  private static BathLevel bath(BathDesk.Bath bath) {
+    return new BathLevel(
+        bath.machineId(),
+        bath.steelKg(),
+        bath.zincKg(),
+        100 * bath.zincKg() / bath.steelKg(),
+        bath.level().dropMm(),
+        BathWords.of(bath));
   }
 
   private List<LotNote> lotNotes() {
@@ -327,16 +297,29 @@ final class ReportDesk {
                 || first.finish().kind() == FinishKind.LIQUID;
         notes.add(
             new LoadNote(
-                load.id(), draws ? amount : 0, unit, "", LoadCautions.of(first.finish().kind())));
+                load.id(), draws ? amount : 0, unit, "", cautions(load, first.finish().kind())));
       }
     }
     return notes;
   }
 
+  private List<String> cautions(PlannedLoad load, FinishKind kind) {
+    List<String> all = new ArrayList<>(LoadCautions.of(kind));
+    if (kind == FinishKind.ZINC) {
+      load.lotIds().stream()
+          .map(index::lot)
+          .map(index::part)
+          .map(part -> InspectionWords.of(part, draws.row(part)))
+          .distinct()
+          .forEach(all::add);
+    }
+    return all;
+  }
+
   private List<BatchNote> batchNotes() {
     return plan.batches().stream()
         .filter(b -> index.first(b).finish().kind() != FinishKind.ZINC)
-        .map(b -> new BatchFacts(index, week.input()).note(b))
+        .map(b -> new BatchFacts(index, week.input(), week.brief().carriers()).note(b))
         .toList();
   }
 

@@ -25,7 +25,6 @@ import spangle.intake.week.Zinc;
 import spangle.measure.LowLikelyHigh;
 import spangle.plan.FinishKind;
 import spangle.plan.Kit;
-import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
 import spangle.plan.Plan;
@@ -183,27 +182,5 @@ final class StoreDesk {
         minimum * growth.low() / Math.max(0.82, yield),
         minimum * growth.likely() / yield,
         minimum * growth.high() / Math.min(0.65, yield));
-  }
-
-  /** Zinc that leaves on the work of a line, likely, in kg. */
-  double zincOnPartsKg(LineSpec line) {
-    return plan.batches().stream()
-        .filter(b -> b.lineId().equals(line.id()))
-        .flatMap(b -> b.loads().stream())
-        .flatMap(l -> l.lotIds().stream())
-        .map(index::lot)
-        .mapToDouble(Lot::materialKg)
-        .sum();
-  }
-
-  /** Black steel dipped on a line, kg. */
-  double steelKg(LineSpec line) {
-    return plan.batches().stream()
-        .filter(b -> b.lineId().equals(line.id()))
-        .flatMap(b -> b.loads().stream())
-        .flatMap(l -> l.lotIds().stream())
-        .map(index::lot)
-        .mapToDouble(Lot::massKg)
-        .sum();
   }
 }

@@ -72,7 +72,9 @@ class QuickAnswerTest {
           .noneMatch(name -> name.startsWith("org.optaplanner"))
           .noneMatch(name -> name.startsWith("spangle.solve"))
           .noneMatch(name -> name.startsWith("spangle.desk") && !name.contains("Drawing"))
-          .noneMatch(name -> name.startsWith("spangle.intake"))
+          .noneMatch(
+              name ->
+                  name.startsWith("spangle.intake") && !name.startsWith("spangle.intake.drawing"))
           .noneMatch(name -> name.startsWith("org.apache.poi"))
           .noneMatch(name -> name.startsWith("freemarker"))
           .noneMatch(name -> name.startsWith("com.fasterxml.jackson.databind"));

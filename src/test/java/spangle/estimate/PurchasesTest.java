@@ -84,4 +84,16 @@ class PurchasesTest {
         .extracting(StoreItem.StoredLot::lot)
         .containsExactly("past", "young", "fresh");
   }
+
+  @Test
+  void theHighEndMayTakeAnotherPack() {
+    Purchase purchase =
+        Purchases.of(item(30), List.of(use("J-1", 0, 10), use("J-2", 3, 20)), MONDAY, 5);
+
+    // 36 kg at the high end against 30 in the store
+    assertThat(purchase.packsIfHigh()).isEqualTo(1);
+    assertThat(Purchases.of(item(36), List.of(use("J-1", 0, 30)), MONDAY, 5).packsIfHigh())
+        .isZero();
+    assertThat(purchase.shares()).hasSize(2);
+  }
 }

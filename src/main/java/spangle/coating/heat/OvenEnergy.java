@@ -11,6 +11,9 @@ import spangle.measure.Limits;
  * @param exhaustKWh with the exhaust air during the stay
  */
 public record OvenEnergy(double partsKWh, double carriersKWh, double panelsKWh, double exhaustKWh) {
+  /** Exhaust of a powder oven, oven volumes an hour (published 6-8). */
+  public static final double USUAL_AIR_CHANGES_PER_HOUR = 6;
+
   private static final double J_PER_KWH = 3.6e6;
 
   /** Air at 20 C: 1.204 kg/m3 times 1006 J/kg K, which is 1.08 Btu/h per cfm and F. */
