@@ -114,7 +114,7 @@ public final class PlanDesk {
     List<Purchase> purchases = stores.purchases();
     PlanYardstick yardstick = YardstickDesk.of(week, plan);
     WeekReport report =
-        new ReportDesk(week, plan, stores)
+        new ReportDesk(week, plan)
             .report(purchases, findings, YardstickDesk.sheet(plan, yardstick));
     return new Outcome(
         reading.problems(),

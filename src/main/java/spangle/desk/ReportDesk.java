@@ -51,15 +51,13 @@ import spangle.report.Yardstick;
 final class ReportDesk {
   private final PreparedWeek week;
   private final Plan plan;
-  private final StoreDesk stores;
   private final Draws draws;
   private final WeekIndex index;
   private final Map<String, FitAnswer> fits = new HashMap<>();
 
-  ReportDesk(PreparedWeek week, Plan plan, StoreDesk stores) {
+  ReportDesk(PreparedWeek week, Plan plan) {
     this.week = week;
     this.plan = plan;
-    this.stores = stores;
     this.draws = new Draws(week.input());
     this.index = new WeekIndex(week.brief(), week.parts());
     for (PartGates gates : week.gates()) {
