@@ -70,18 +70,18 @@ final class DrawingReader {
             OptionalDouble.empty(),
             metal.bendRadiusMm());
     DrawingShelf.Drawn drawn = context.drawings().drawn(file, asked);
-    String name = file.substring(file.lastIndexOf('/') + 1);
     for (Problem problem : drawn.problems()) {
       // The hollow of a body is a gate of its own, and only for work that goes into zinc.
       if (problem.code() != ProblemCode.BODY_HAS_VOID) {
-        fields.notes().add(ofRow(problem, name, needed));
+        fields.notes().add(ofRow(problem, file, needed));
       }
     }
     return new Named(file, unitWord, drawn.shape(), true);
   }
 
   /** As the row sees it: answered under the drawing's name, and shut only where it is needed. */
-  private static Problem ofRow(Problem p, String name, boolean needed) {
+  private static Problem ofRow(Problem p, String file, boolean needed) {
+    String name = file.substring(file.lastIndexOf('/') + 1);
     boolean drawing = p.field().isEmpty() || p.field().equals("drawing");
     boolean refused = p.severity() == Severity.REFUSED;
     return new Problem(
@@ -92,12 +92,19 @@ final class DrawingReader {
         drawing ? name : p.severity() == Severity.ASK ? "" : p.value(),
         p.limit(),
         p.why(),
-        p.remedy(),
+        p.remedy() + look(p, file),
         needed ? p.meanwhile() : Meanwhile.AS_WRITTEN,
         "",
         "",
         "",
         Problem.NO_DUE);
+  }
+
+  /** How to see the places that are numbered. */
+  private static String look(Problem p, String file) {
+    return p.why().contains("in the picture")
+        ? "; to see it: spangle calc area --flat " + file + " --thickness T --picture FILE.svg"
+        : "";
   }
 
   private static Map<String, DrawingUnit> units() {
