@@ -61,11 +61,11 @@ final class DrawingOptions {
     return new Asked(
         thicknessMm,
         densityKgM3,
-        length(mass, Quantities::massKg),
+        length(mass, text -> Ask.massKg("--mass", text)),
         unit == null ? Optional.empty() : Optional.of(unit(unit)),
         folded == null ? Optional.empty() : Optional.of(box(folded)),
         length(bendAngle, DrawingOptions::degrees),
-        length(bendRadius, Quantities::lengthMm));
+        length(bendRadius, text -> Ask.lengthMm("--bend-radius", text)));
   }
 
   /** What is known of a body: it has no sheet thickness and no bends. */
