@@ -131,7 +131,7 @@ final class FormOptions {
                       + "' is not in the table: "
                       + (near.isEmpty()
                           ? "write it like L50x50x5, UPN100, UPE100, SHS40x3, RHS60x40x3,"
-                                + " CHS48.3x3.2"
+                              + " CHS48.3x3.2"
                           : "the nearest are " + String.join(", ", near)));
             });
   }

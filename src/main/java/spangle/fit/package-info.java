@@ -24,6 +24,8 @@
  * + r = h + v; the bath allows r &lt;= D. Hence {@code (h + v) / 2 <= D}, with w &lt;= W and l
  * &lt;= L.
  *
+ * <p><img src="doc-files/turned-over.svg" alt="two level dips, the part turned over between them">
+ *
  * <h2>Two dips, end out</h2>
  *
  * The part slopes at a with its low end on the floor of the usable space and the other end out over
@@ -38,6 +40,8 @@
  * promises too much on both counts and is never used. The part is thought of as lowered to the full
  * depth; lowered less it would need less angle and reach less far, and that is not counted: the
  * answer errs on the side of no.
+ *
+ * <p><img src="doc-files/end-out.svg" alt="a box sloping over the rim, with the measures above">
  */
 @org.jspecify.annotations.NullMarked
 package spangle.fit;

@@ -71,6 +71,7 @@ public enum EventKind {
 
   @SuppressWarnings("ImmutableEnumChecker") // a copy that nobody can change
   private final List<EventField> needed;
+
   @SuppressWarnings("ImmutableEnumChecker") // a copy that nobody can change
   private final List<EventField> allowed;
 

@@ -162,7 +162,11 @@ final class Pencil {
         + num(height)
         + "\" role=\"img\" aria-label=\""
         + Svg.escape(printable(label))
-        + "\">"
+        + "\"><rect width=\""
+        + num(width)
+        + "\" height=\""
+        + num(height)
+        + "\" fill=\"#fff\"/>"
         + out
         + "</svg>";
   }
