@@ -11,8 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spangle.plan.Brief;
@@ -30,8 +28,6 @@ import spangle.plan.bound.WeekBounds;
  * known value.
  */
 public final class BoundTable {
-  private static final Pattern NORM =
-      Pattern.compile("upper_bound_integer_objective\\s*=\\s*(\\d+)");
   private final PrintStream out;
   private int above;
 
@@ -58,15 +54,6 @@ public final class BoundTable {
     }
   }
 
-  /** What the benchmark divides a value by; it may be larger than an int. */
-  private static double norm(Path file) throws IOException {
-    Matcher line = NORM.matcher(Files.readString(file));
-    if (!line.find()) {
-      throw new IllegalArgumentException(file + " has no upper_bound_integer_objective");
-    }
-    return Double.parseDouble(line.group(1));
-  }
-
   private void folder(Path folder, Optional<Path> knownFile) throws IOException {
     String useCase = folder.getFileName().toString();
     BestKnown known = BestKnown.read(knownFile, useCase);
@@ -83,7 +70,7 @@ public final class BoundTable {
       long start = System.nanoTime();
       WeekBounds bounds = WeekBounds.of(brief, lots);
       double seconds = (System.nanoTime() - start) / 1e9;
-      double value = bounds.goal() / norm(file);
+      double value = (double) bounds.goal() / instance.norm();
       Optional<BestKnown.Known> best = known.of(name);
       if (best.isPresent()) {
         double gap = 100 * (1 - value / best.get().best());

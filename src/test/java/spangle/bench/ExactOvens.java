@@ -54,6 +54,7 @@ public final class ExactOvens {
   private final int horizon;
   private final Goals goals;
   private final int longest;
+  private final boolean whole;
 
   private final BoolVar[][] in;
   private final BoolVar[] left;
@@ -65,7 +66,8 @@ public final class ExactOvens {
   private final IntVar[] cost;
   private final LinearExprBuilder goal = LinearExpr.newBuilder();
 
-  private ExactOvens(Brief brief) {
+  private ExactOvens(Brief brief, boolean whole) {
+    this.whole = whole;
     this.brief = brief;
     this.line = brief.lines().get(0);
     this.lots = brief.lots();
@@ -96,16 +98,24 @@ public final class ExactOvens {
    * @param threads threads
    */
   public static Answer solve(Brief brief, double seconds, int threads) {
-    ExactOvens ovens = new ExactOvens(brief);
-    ovens.lots();
-    ovens.batches();
-    ovens.rounds();
-    ovens.goals();
+    return new ExactOvens(brief, false).answer(seconds, threads);
+  }
+
+  /** The same where no lot may be left out, whatever the goals say of it. */
+  public static Answer solveWhole(Brief brief, double seconds, int threads) {
+    return new ExactOvens(brief, true).answer(seconds, threads);
+  }
+
+  private Answer answer(double seconds, int threads) {
+    lots();
+    batches();
+    rounds();
+    goals();
     CpSolver solver = new CpSolver();
     solver.getParameters().setMaxTimeInSeconds(seconds);
     solver.getParameters().setNumSearchWorkers(threads);
     solver.getParameters().setRandomSeed(1);
-    CpSolverStatus status = solver.solve(ovens.model);
+    CpSolverStatus status = solver.solve(model);
     boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
     return new Answer(
         status == CpSolverStatus.OPTIMAL,
@@ -160,6 +170,9 @@ public final class ExactOvens {
       left[l] = model.newBoolVar("left " + l);
       List<Literal> places = new ArrayList<>();
       places.add(left[l]);
+      if (whole) {
+        model.addEquality(left[l], 0);
+      }
       for (int r = 0; r <= l; r++) {
         if (r == l || meet(lots.get(l), lots.get(r))) {
           in[l][r] = model.newBoolVar("in " + l + " " + r);
