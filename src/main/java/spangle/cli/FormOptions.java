@@ -77,13 +77,14 @@ final class FormOptions {
   void requireOne() {
     if (given() != 1) {
       throw ExitException.usage(
-          "Give the piece in one form: --plate, --box, --tube, --pipe, --bar, --section or --flat");
+          "Give the piece in one form: --plate, --box, --tube, --pipe, --bar, --section, --flat or"
+              + " --solid");
     }
   }
 
   /** How many forms were given. */
   long given() {
-    return Stream.of(plate, box, tube, pipe, bar, section, flat)
+    return Stream.of(plate, box, tube, pipe, bar, section, flat, solid)
         .flatMap(Stream::ofNullable)
         .count();
   }

@@ -52,9 +52,10 @@ final class ZincWorkOptions {
           "Give the work in one way: --area, --plate or another form, or --skin for each"
               + " thickness");
     }
-    if (form.flat().isPresent()) {
+    if (form.flat().isPresent() || form.solid().isPresent()) {
+      String option = form.flat().isPresent() ? "--flat" : "--solid";
       throw ExitException.usage(
-          "--flat goes with calc area: give the area it prints here with --area");
+          option + " goes with calc area: give the area it prints here with --area");
     }
     return form.given() > 0 ? byForm(form) : area != null ? byArea(area) : bySkins();
   }
