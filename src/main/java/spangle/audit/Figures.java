@@ -1,11 +1,10 @@
 package spangle.audit;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import spangle.plan.Goals;
 import spangle.plan.Kit;
 import spangle.plan.LeftOut;
@@ -110,29 +109,42 @@ final class Figures {
     return sum;
   }
 
-  /** Loads of announced lots that travel otherwise now, elsewhere, or at quite another time. */
+  /** Loads of announced work that travel otherwise now, elsewhere, or at quite another time. */
   private int moved() {
-    Map<List<String>, PlannedBatch> announced = new HashMap<>();
-    Set<String> lots = new HashSet<>();
+    Map<String, String> likeness = new HashMap<>();
+    view.brief().lots().forEach(lot -> likeness.put(lot.id(), lot.likeness()));
+    int today =
+        view.brief().announced().stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / 1440;
+    Map<String, Integer> weights = new HashMap<>();
+    Map<List<String>, List<PlannedBatch>> announced = new HashMap<>();
     for (PlannedBatch batch : view.brief().announced()) {
+      int weight = batch.startMin() / 1440 == today ? Goals.STICKY : 1;
       for (PlannedLoad load : batch.loads()) {
-        announced.putIfAbsent(load.lotIds().stream().sorted().toList(), batch);
-        lots.addAll(load.lotIds());
+        List<String> work = work(load, likeness);
+        announced.computeIfAbsent(work, w -> new ArrayList<>()).add(batch);
+        work.forEach(each -> weights.merge(each, weight, Math::max));
       }
     }
     int moved = 0;
-    for (LoadView load : view.loads()) {
-      PlannedBatch was = announced.get(load.load().lotIds().stream().sorted().toList());
-      PlannedBatch is = load.batch();
+    for (LoadView load : view.openLoads()) {
+      List<String> work = work(load.load(), likeness);
       boolean stayed =
-          was != null
-              && was.machineId().equals(is.machineId())
-              && Math.abs(was.startMin() - is.startMin()) <= Goals.SWING_MIN;
-      if (!stayed && load.load().lotIds().stream().anyMatch(lots::contains)) {
-        moved++;
+          announced.getOrDefault(work, List.of()).stream()
+              .anyMatch(was -> sameTime(was, load.batch()));
+      if (!stayed) {
+        moved += work.stream().mapToInt(w -> weights.getOrDefault(w, 0)).max().orElse(0);
       }
     }
     return moved;
+  }
+
+  private static boolean sameTime(PlannedBatch was, PlannedBatch is) {
+    return was.machineId().equals(is.machineId())
+        && Math.abs(was.startMin() - is.startMin()) <= Goals.SWING_MIN;
+  }
+
+  private static List<String> work(PlannedLoad load, Map<String, String> likeness) {
+    return load.lotIds().stream().map(id -> likeness.getOrDefault(id, id)).sorted().toList();
   }
 
   private PlanFigures sum() {

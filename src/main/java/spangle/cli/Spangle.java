@@ -26,13 +26,16 @@ public final class Spangle implements Callable<Integer> {
   private static final List<Class<?>> COMMANDS =
       List.of(
           AuditCommand.class,
+          BackCommand.class,
           CalcCommand.class,
           CheckCommand.class,
           CompareCommand.class,
+          EventCommand.class,
           FitCommand.class,
           OrderCommand.class,
           PlanCommand.class,
           PromiseCommand.class,
+          ReplanCommand.class,
           TemplateCommand.class,
           WhyCommand.class);
 

@@ -23,6 +23,7 @@ import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanJson;
 import spangle.plan.json.PlanYardstick;
+import spangle.plan.json.Replanned;
 import spangle.report.ReportFiles;
 import spangle.report.WeekReport;
 import spangle.solve.ProgressListener;
@@ -141,7 +142,8 @@ public final class PlanDesk {
       throws IOException {
     requireOwnFolder(folder, out);
     Map<String, byte[]> files = new TreeMap<>(ReportFiles.render(made.report()));
-    files.put("plan.json", PlanJson.write(planFile(folder, overlay, out, made)));
+    files.put(
+        "plan.json", PlanJson.write(planFile(folder, overlay, out, made, "A", Optional.empty())));
     WholeFolder.replace(out, files);
     return new ArrayList<>(files.keySet());
   }
@@ -158,7 +160,13 @@ public final class PlanDesk {
     }
   }
 
-  private static PlanFile planFile(Path folder, Optional<Path> overlay, Path out, Made made)
+  static PlanFile planFile(
+      Path folder,
+      Optional<Path> overlay,
+      Path out,
+      Made made,
+      String version,
+      Optional<Replanned> replanned)
       throws IOException {
     List<InputDigest> inputs = new ArrayList<>();
     for (Map.Entry<String, String> file : made.week().input().digests().entrySet()) {
@@ -169,10 +177,11 @@ public final class PlanDesk {
     String seen = seenFrom(out, folder);
     return new PlanFile(
         PlanFile.FORMAT,
-        "A",
+        version,
         seen.isEmpty() ? "." : seen,
         inputs,
         overlay.flatMap(path -> digest(out, path, made)),
+        replanned,
         GateList.of(made.week()),
         made.week().brief(),
         made.plan(),

@@ -66,8 +66,12 @@ public final class PlanShelf {
     if (overlay.isPresent() && file.overlay().isPresent()) {
       overlayChanged(overlay.get(), file.overlay().get()).ifPresent(changed::add);
     }
-    if (changed.isEmpty()) {
+    if (changed.isEmpty() && file.replanned().isEmpty()) {
       findings.addAll(BriefProof.of(file.brief(), week, overlay));
+    }
+    if (file.replanned().isPresent()
+        && changed.stream().allMatch(c -> c.startsWith(EventBook.FILE + " "))) {
+      findings.addAll(LogProof.of(plan, file, week));
     }
     return new Audited(file, findings, changed);
   }
@@ -105,7 +109,7 @@ public final class PlanShelf {
     return changed;
   }
 
-  private static String sha256(Path path) throws IOException {
+  static String sha256(Path path) throws IOException {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(path));
       return HexFormat.of().formatHex(digest);

@@ -66,8 +66,13 @@ final class ReportDesk {
   }
 
   WeekReport report(List<Purchase> purchases, List<Finding> findings, Yardstick yardstick) {
+    return report(Heading.plain(week.brief().name()), purchases, findings, yardstick);
+  }
+
+  WeekReport report(
+      Heading heading, List<Purchase> purchases, List<Finding> findings, Yardstick yardstick) {
     return new WeekReport(
-        Heading.plain(week.brief().name()),
+        heading,
         week.brief(),
         plan,
         new Waiting(held(), questions(), reasons(), findings),

@@ -14,7 +14,8 @@ package spangle.plan;
  * @param lateKit each kit completed past its due time, times its weight
  * @param kitMinute each minute between a kit's first and last finished lot
  * @param leftOut each lot left out, times its weight
- * @param moved each load moved against a plan already announced, by more than {@link #SWING_MIN}
+ * @param moved each load moved against a plan already announced, by more than {@link #SWING_MIN};
+ *     {@link #STICKY} times that on the first day announced
  */
 public record Goals(
     int runMinute,
@@ -28,11 +29,14 @@ public record Goals(
     int kitMinute,
     int leftOut,
     int moved) {
+  /** A load announced for the first day counts so many times one of a later day. */
+  public static final int STICKY = 5;
+
   /** A load within so many minutes of its announced start has not moved (common practice). */
   public static final int SWING_MIN = 15;
 
   /** The weights of an ordinary shop week (common practice: late work first, then oven time). */
   public static Goals usual() {
-    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 1_000_000, 200);
+    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 1_000_000, 100);
   }
 }

@@ -66,4 +66,9 @@ public record Lot(
     visits = List.copyOf(visits);
     kitIds = List.copyOf(kitIds);
   }
+
+  /** Equal for lots of the same pieces at the same step, which may stand in for one another. */
+  public String likeness() {
+    return jobId + '\n' + partId + '\n' + leg + '\n' + pieces + '\n' + finish.key();
+  }
 }

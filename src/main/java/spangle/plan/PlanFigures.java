@@ -15,8 +15,8 @@ package spangle.plan;
  * @param lateKits weighted late kits
  * @param kitMinutes summed spread of kits
  * @param leftOut weighted lots left out
- * @param moved loads of announced lots that are elsewhere now, or by more than {@link
- *     Goals#SWING_MIN} at another time
+ * @param moved loads of announced work that are elsewhere now, or by more than {@link
+ *     Goals#SWING_MIN} at another time; one of the first day announced counts {@link Goals#STICKY}
  * @param goal the weighed sum
  */
 public record PlanFigures(

@@ -34,9 +34,10 @@ final class PlanWriter {
   private final Map<String, Integer> lastNumber = new HashMap<>();
   private final CarrierNumbers carriers;
   private final Patterns patterns;
+  private final KnownNumbers known;
 
   PlanWriter(WeekPlan week) {
-    this(week, Map.of());
+    this(week, Map.of(), List.of());
   }
 
   /**
@@ -45,11 +46,18 @@ final class PlanWriter {
    * @param outside why, by lot
    */
   PlanWriter(WeekPlan week, Map<String, LeftOut> outside) {
+    this(week, outside, List.of());
+  }
+
+  /** A writer that gives loads of an earlier plan their numbers again. */
+  PlanWriter(WeekPlan week, Map<String, LeftOut> outside, List<PlannedBatch> earlier) {
     this.week = week;
     this.leftOuts = new LeftOuts(week, outside);
     this.floor = week.floor;
     this.carriers = new CarrierNumbers(floor);
     this.patterns = new Patterns(floor);
+    this.known = new KnownNumbers(floor, earlier);
+    usedIds.addAll(known.all());
     floor
         .brief
         .frozen()
@@ -155,7 +163,7 @@ final class PlanWriter {
       lots.add(floor.lots[lot].lot.id());
     }
     return new PlannedLoad(
-        nextLoadId(line.spec.kind()),
+        known.take(load).orElseGet(() -> nextLoadId(line.spec.kind())),
         floor.carriers[load.carrier].spec.id(),
         number > 0 ? number : carriers.next(load.carrier),
         lots,

@@ -56,6 +56,8 @@ public final class Solver {
         "simulated annealing over immutable plans, OptaPlanner local search, "
             + options.threads()
             + (options.threads() == 1 ? " thread" : " threads");
-    return Tidy.of(best).writer().write(new SolveNote(options.seed(), options.steps(), method));
+    return Tidy.of(best)
+        .writer(earlier)
+        .write(new SolveNote(options.seed(), options.steps(), method));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import spangle.plan.LeftOut;
+import spangle.plan.PlannedBatch;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Row;
 import spangle.plan.clock.WeekClock;
@@ -58,7 +59,7 @@ final class Tidy {
     return rows;
   }
 
-  PlanWriter writer() {
-    return new PlanWriter(plan, outside);
+  PlanWriter writer(List<PlannedBatch> earlier) {
+    return new PlanWriter(plan, outside, earlier);
   }
 }

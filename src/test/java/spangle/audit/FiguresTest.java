@@ -124,7 +124,7 @@ class FiguresTest {
     PlanFigures moved =
         Figures.of(new PlanView(yard().lots(powderLot("A")).announced(grey).build(), plan(other)));
     assertThat(same.moved()).isZero();
-    assertThat(moved.moved()).isEqualTo(1);
+    assertThat(moved.moved()).isEqualTo(5);
   }
 
   @Test
@@ -134,6 +134,23 @@ class FiguresTest {
     PlannedBatch added = PlanFixtures.simpleBake("oven-1 #2", "P02", 420, "B");
     Brief brief = yard().lots(powderLot("A"), powderLot("B")).announced(grey).build();
     assertThat(Figures.of(new PlanView(brief, plan(later, added))).moved()).isZero();
-    assertThat(Figures.of(new PlanView(brief, plan(muchLater, added))).moved()).isEqualTo(1);
+    assertThat(Figures.of(new PlanView(brief, plan(muchLater, added))).moved()).isEqualTo(5);
+  }
+
+  @Test
+  void aLoadOfALaterDayCountsOnceAndLotsAlikeStandInForOneAnother() {
+    PlannedBatch tuesday = PlanFixtures.simpleBake("oven-1 #2", "P02", 1800, "B");
+    PlannedBatch later = PlanFixtures.simpleBake("oven-1 #2", "P02", 1900, "B");
+    Brief brief =
+        yard()
+            .lots(powderLot("A").of("J", "P"), powderLot("B").of("J", "P"))
+            .announced(grey, tuesday)
+            .build();
+    assertThat(Figures.of(new PlanView(brief, plan(grey, later))).moved()).isEqualTo(5);
+    PlannedBatch swappedFirst = PlanFixtures.simpleBake("oven-1 #1", "P01", 360, "B");
+    PlannedBatch swappedThen = PlanFixtures.simpleBake("oven-1 #2", "P02", 1800, "A");
+    assertThat(Figures.of(new PlanView(brief, plan(swappedFirst, swappedThen))).moved()).isZero();
+    Brief apart = yard().lots(powderLot("A"), powderLot("B")).announced(grey, tuesday).build();
+    assertThat(Figures.of(new PlanView(apart, plan(grey, later))).moved()).isEqualTo(1);
   }
 }

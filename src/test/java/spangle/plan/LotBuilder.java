@@ -9,6 +9,7 @@ import spangle.fit.hang.HangItem;
 public final class LotBuilder {
   private final String id;
   private String jobId;
+  private String partId;
   private int pieces = 4;
   private int leg;
   private Optional<Chain> after = Optional.empty();
@@ -33,6 +34,7 @@ public final class LotBuilder {
   LotBuilder(String id) {
     this.id = id;
     this.jobId = "job-" + id;
+    this.partId = "part-" + id;
     this.item = new HangItem(id, 4, 200, 300, 50, 2, 1, false);
   }
 
@@ -57,6 +59,13 @@ public final class LotBuilder {
 
   public LotBuilder finish(Finish value) {
     finish = value;
+    return this;
+  }
+
+  /** The part of an order it belongs to. */
+  public LotBuilder of(String job, String part) {
+    jobId = job;
+    partId = part;
     return this;
   }
 
@@ -159,7 +168,7 @@ public final class LotBuilder {
     return new Lot(
         id,
         jobId,
-        "part-" + id,
+        partId,
         "lot " + id,
         pieces,
         leg,

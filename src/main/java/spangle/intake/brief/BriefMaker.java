@@ -20,6 +20,7 @@ import spangle.plan.PartFacts;
 /** From a week as read to a week ready to be planned. */
 public final class BriefMaker {
   private final WeekInput input;
+  private final Standing standing;
   private final LineMaker lines;
   private final LegMaker legs;
   private final GateStep gates;
@@ -28,8 +29,9 @@ public final class BriefMaker {
   private final List<PartGates> states = new ArrayList<>();
   private final List<Lot> lots = new ArrayList<>();
 
-  private BriefMaker(WeekInput input) {
+  private BriefMaker(WeekInput input, Standing standing) {
     this.input = input;
+    this.standing = standing;
     this.lines = new LineMaker(input.shop(), input.catalogue());
     this.legs = new LegMaker(input, lines, new Draws(input));
     this.gates = new GateStep(input);
@@ -37,7 +39,12 @@ public final class BriefMaker {
 
   /** Measures, asks the gates, makes legs and lots. */
   public static PreparedWeek prepare(WeekInput input) {
-    return new BriefMaker(input).prepare();
+    return prepare(input, Standing.NOTHING);
+  }
+
+  /** The same in the middle of a week: what stands already is taken over as it is. */
+  public static PreparedWeek prepare(WeekInput input, Standing standing) {
+    return new BriefMaker(input, standing).prepare();
   }
 
   private PreparedWeek prepare() {
@@ -72,8 +79,10 @@ public final class BriefMaker {
 
   private void part(Job job, PartLine line) {
     Optional<PartFacts> measured = PartMeasurer.measure(input, job, line);
+    StandingLots stand = new StandingLots(standing, job.id(), line);
     if (measured.isEmpty()) {
-      held.add(unmeasured(job, line));
+      held.addAll(stand.heldBack(List.of(unmeasured(job, line))));
+      lots.addAll(stand.stopped());
       return;
     }
     PartFacts part = measured.get();
@@ -81,15 +90,18 @@ public final class BriefMaker {
     GateStep.Outcome outcome = gates.ask(line, part);
     states.add(outcome.gates());
     if (!outcome.shut().isEmpty()) {
-      held.addAll(outcome.shut());
+      held.addAll(stand.heldBack(outcome.shut()));
+      lots.addAll(stand.stopped());
       return;
     }
     LegMaker.Outcome made = legs.legs(line, part, outcome.way());
     if (made.stopper().isPresent()) {
-      held.add(stopped(part, made.stopper().get()));
+      held.addAll(stand.heldBack(List.of(stopped(part, made.stopper().get()))));
+      lots.addAll(stand.stopped());
       return;
     }
-    lots.addAll(LotMaker.lots(part, line.wanted().arrivals(), made.legs(), kitIds(job, line)));
+    lots.addAll(stand.lots(part, made.legs(), kitIds(job, line)));
+    held.addAll(stand.notArrived(part));
   }
 
   private List<String> kitIds(Job job, PartLine line) {

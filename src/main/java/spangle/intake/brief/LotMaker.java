@@ -21,37 +21,37 @@ final class LotMaker {
   private LotMaker() {}
 
   static List<Lot> lots(
-      PartFacts part, List<Wanted.Arrival> arrivals, List<Leg> legs, List<String> kitIds) {
+      PartFacts part,
+      List<Wanted.Arrival> arrivals,
+      List<Leg> legs,
+      List<String> kitIds,
+      LotNumbers numbers) {
     int most = legs.stream().mapToInt(Leg::most).min().orElse(0);
     List<Lot> lots = new ArrayList<>();
-    int number = 0;
     for (Wanted.Arrival arrival : arrivals) {
       int left = arrival.pieces();
       while (left > 0 && most > 0) {
         int pieces = Math.min(left, most);
         left -= pieces;
-        number++;
-        addChain(lots, part, legs, kitIds, pieces, arrival.atMin(), number);
+        String name = name(part, numbers.next(pieces, arrival.atMin()));
+        lots.addAll(chain(name, part, legs, kitIds, pieces, arrival.atMin()));
       }
     }
     return lots;
   }
 
-  private static void addChain(
-      List<Lot> lots,
-      PartFacts part,
-      List<Leg> legs,
-      List<String> kitIds,
-      int pieces,
-      int readyMin,
-      int number) {
+  private static String name(PartFacts part, int number) {
+    return part.jobId() + "/" + part.partId() + "#" + number;
+  }
+
+  /** The lots of the same pieces through all legs. */
+  static List<Lot> chain(
+      String name, PartFacts part, List<Leg> legs, List<String> kitIds, int pieces, int readyMin) {
+    List<Lot> lots = new ArrayList<>();
     String before = "";
     for (int i = 0; i < legs.size(); i++) {
       Leg leg = legs.get(i);
-      String id = part.jobId() + "/" + part.partId() + "#" + number;
-      if (legs.size() > 1) {
-        id += "." + (i + 1);
-      }
+      String id = legs.size() > 1 ? name + "." + (i + 1) : name;
       Optional<Chain> chain =
           i == 0
               ? Optional.empty()
@@ -59,6 +59,7 @@ final class LotMaker {
       lots.add(lot(id, part, leg, i, chain, pieces, readyMin, i == legs.size() - 1, kitIds));
       before = id;
     }
+    return lots;
   }
 
   private static Lot lot(

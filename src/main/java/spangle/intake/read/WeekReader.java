@@ -63,11 +63,13 @@ public final class WeekReader {
   private final Problems problems;
 
   private final Besides besides;
+  private final String eventsFile;
   private Optional<OverlayNote> overlayNote = Optional.empty();
 
-  private WeekReader(WeekFolder folder, Besides besides, Problems problems) {
+  private WeekReader(WeekFolder folder, Besides besides, String eventsFile, Problems problems) {
     this.folder = folder;
     this.besides = besides;
+    this.eventsFile = eventsFile;
     this.problems = problems;
   }
 
@@ -78,10 +80,19 @@ public final class WeekReader {
 
   /** Reads a folder with what lies beside it; never throws for what is in them. */
   public static Reading read(Path week, Besides besides) {
+    return read(week, besides, "events.yaml");
+  }
+
+  /** Reads a folder as it would be with another file in the place of its events. */
+  public static Reading readWithEvents(Path week, String eventsFile) {
+    return read(week, Besides.NOTHING, eventsFile);
+  }
+
+  private static Reading read(Path week, Besides besides, String eventsFile) {
     Problems problems = new Problems();
     Optional<WeekFolder> folder = WeekFolder.open(week, problems);
     return folder
-        .map(f -> new WeekReader(f, besides, problems).read())
+        .map(f -> new WeekReader(f, besides, eventsFile, problems).read())
         .orElseGet(
             () ->
                 new Reading(
@@ -98,7 +109,7 @@ public final class WeekReader {
     Optional<WeekFolder> folder = WeekFolder.open(week, quiet);
     Optional<LocalDate> monday =
         folder
-            .flatMap(f -> new WeekReader(f, Besides.NOTHING, quiet).group("shop.yaml", true))
+            .flatMap(f -> new WeekReader(f, Besides.NOTHING, "", quiet).group("shop.yaml", true))
             .flatMap(g -> ShopReader.weekStart(new Fields(g, new Notes(quiet, true))));
     return monday.isEmpty()
         ? OptionalInt.empty()
@@ -144,7 +155,7 @@ public final class WeekReader {
             .map(g -> GateReader.read(g, jobs, new Notes(problems, false)))
             .orElseGet(List::of);
     EventLog events =
-        group("events.yaml", false)
+        group(eventsFile, false)
             .map(g -> events(g, shop.get(), catalogue, jobs))
             .orElse(EventLog.EMPTY);
     answers.noteStale(problems);

@@ -2,60 +2,90 @@ package spangle.plan.clock;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import spangle.plan.Goals;
+import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 
-/** Where an earlier plan has its loads. */
+/**
+ * Where an earlier plan has its loads. Lots of the same pieces at the same step stand in for one
+ * another: it is no move when two of them change places.
+ */
 final class Announced {
-  /** Machine of the line and start; machine -1 where the load is not in the earlier plan. */
-  record Place(int machine, int startMin) {}
+  private static final int DAY_MIN = 24 * 60;
 
-  /** Machine of every load where there is no earlier plan. */
-  static final int NOT_ASKED = -2;
+  /** Machine of the line and start. */
+  private record Place(int machine, int startMin) {}
 
-  private static final Place NOWHERE = new Place(-1, -1);
-  private static final Place ANYWHERE = new Place(NOT_ASKED, NOT_ASKED);
+  /** What an earlier plan says of a load. */
+  static final class Word {
+    private static final Word NOTHING = new Word(List.of(), 0);
+    private final int[] machines;
+    private final int[] starts;
+    private final int weight;
+
+    private Word(List<Place> places, int weight) {
+      this.machines = places.stream().mapToInt(Place::machine).toArray();
+      this.starts = places.stream().mapToInt(Place::startMin).toArray();
+      this.weight = weight;
+    }
+
+    /** What it counts there; 0 where the earlier plan has such a load, or says nothing of it. */
+    int moved(int machine, int startMin) {
+      for (int k = 0; k < machines.length; k++) {
+        if (machines[k] == machine && Math.abs(starts[k] - startMin) <= Goals.SWING_MIN) {
+          return 0;
+        }
+      }
+      return weight;
+    }
+  }
+
   private final boolean none;
-  private final Map<List<Integer>, Place> places = new HashMap<>();
-  private final Set<Integer> lots = new HashSet<>();
+  private final Map<List<String>, List<Place>> places = new HashMap<>();
+  private final Map<String, Integer> weights = new HashMap<>();
 
   /** For a brief without an earlier plan. */
   Announced() {
     none = true;
   }
 
-  Announced(List<PlannedBatch> batches, Map<String, Integer> index, Map<String, Integer> machines) {
+  Announced(List<PlannedBatch> batches, Map<String, Lot> lots, Map<String, Integer> machines) {
     none = batches.isEmpty();
+    int firstDay = batches.stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / DAY_MIN;
     for (PlannedBatch batch : batches) {
       int machine = machines.getOrDefault(batch.machineId(), -1);
+      int weight = batch.startMin() / DAY_MIN == firstDay ? Goals.STICKY : 1;
       for (PlannedLoad load : batch.loads()) {
-        List<Integer> key = new ArrayList<>();
-        load.lotIds().forEach(id -> key.add(index.getOrDefault(id, -1)));
+        List<String> key = new ArrayList<>();
+        for (String id : load.lotIds()) {
+          Lot lot = lots.get(id);
+          key.add(lot == null ? id : lot.likeness());
+        }
         key.sort(null);
-        places.putIfAbsent(key, new Place(machine, batch.startMin()));
-        lots.addAll(key);
+        places
+            .computeIfAbsent(key, k -> new ArrayList<>())
+            .add(new Place(machine, batch.startMin()));
+        key.forEach(likeness -> weights.merge(likeness, weight, Math::max));
       }
     }
   }
 
-  /** Lots the earlier plan does not speak of may go anywhere. */
-  Place placeOf(int[] sortedLots) {
+  /** What is said of a load of these lots. Lots the plan does not speak of may go anywhere. */
+  Word of(List<Lot> lots) {
     if (none) {
-      return ANYWHERE;
+      return Word.NOTHING;
     }
-    List<Integer> key = new ArrayList<>();
-    for (int lot : sortedLots) {
-      key.add(lot);
+    List<String> key = new ArrayList<>();
+    int weight = 0;
+    for (Lot lot : lots) {
+      key.add(lot.likeness());
+      weight = Math.max(weight, weights.getOrDefault(lot.likeness(), 0));
     }
-    Place place = places.get(key);
-    if (place != null) {
-      return place;
-    }
-    return key.stream().anyMatch(lots::contains) ? NOWHERE : ANYWHERE;
+    key.sort(null);
+    return new Word(places.getOrDefault(key, List.of()), weight);
   }
 
   boolean isEmpty() {

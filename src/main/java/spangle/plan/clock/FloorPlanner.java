@@ -174,7 +174,9 @@ final class FloorPlanner {
         machines.put(machine.spec.id(), machine.index);
       }
     }
-    return new Announced(brief.announced(), lotIndex, machines);
+    Map<String, Lot> byId = new HashMap<>();
+    brief.lots().forEach(lot -> byId.put(lot.id(), lot));
+    return new Announced(brief.announced(), byId, machines);
   }
 
   /** A line is coupled when anything but its machines ties its batches together. */

@@ -2,7 +2,6 @@ package spangle.plan.clock;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
-import spangle.plan.Goals;
 import spangle.plan.PlannedLoad;
 
 /** One filled carrier: lots of one finish, with what they come to together. Never changes. */
@@ -76,10 +75,8 @@ public final class Load {
 
   final int dueWeight;
 
-  /** Where the announced plan has this very load: machine of the line or -1, and start. */
-  final int announcedMachine;
-
-  final int announcedStart;
+  /** Where the announced plan has it. */
+  final Announced.Word announced;
 
   /** As it stands in the brief's frozen part. */
   final Optional<PlannedLoad> frozen;
@@ -109,8 +106,7 @@ public final class Load {
     this.due = dues.length == 0 ? Integer.MAX_VALUE : dues[0];
     this.lastDue = dues.length == 0 ? Integer.MIN_VALUE : dues[dues.length - 1];
     this.dueWeight = IntStream.of(dueWeights).sum();
-    this.announcedMachine = sum.announcedMachine;
-    this.announcedStart = sum.announcedStart;
+    this.announced = sum.announced;
     this.frozen = sum.frozen;
   }
 
@@ -136,13 +132,8 @@ public final class Load {
     }
   }
 
-  /** 1 when it stands elsewhere or at another time than announced. */
+  /** What it counts where it stands elsewhere or at another time than announced. */
   int moved(int machine, int startMin) {
-    if (announcedMachine == Announced.NOT_ASKED) {
-      return 0;
-    }
-    boolean there =
-        machine == announcedMachine && Math.abs(startMin - announcedStart) <= Goals.SWING_MIN;
-    return there ? 0 : 1;
+    return frozen.isPresent() ? 0 : announced.moved(machine, startMin);
   }
 }

@@ -27,8 +27,7 @@ final class LoadSum {
   final double supplyKg;
   final int[] dues;
   final int[] dueWeights;
-  final int announcedMachine;
-  final int announcedStart;
+  final Announced.Word announced;
   final Optional<PlannedLoad> frozen;
 
   LoadSum(Floor floor, CarrierFacts carrier, int[] lotIndices, Optional<PlannedLoad> frozen) {
@@ -85,9 +84,7 @@ final class LoadSum {
             .toArray();
     dues = Arrays.stream(last).map(i -> floor.lots[i].lot.dueMin()).toArray();
     dueWeights = Arrays.stream(last).map(i -> floor.lots[i].lot.weight()).toArray();
-    Announced.Place place = floor.announced.placeOf(lots);
-    announcedMachine = place.machine();
-    announcedStart = place.startMin();
+    announced = floor.announced.of(Arrays.stream(lots).mapToObj(i -> floor.lots[i].lot).toList());
   }
 
   private void meetDwells(Floor floor) {

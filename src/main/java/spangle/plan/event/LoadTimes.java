@@ -24,4 +24,14 @@ public final class LoadTimes {
     }
     return last;
   }
+
+  /** When the first stay of any of its loads begins. */
+  public static int first(PlannedBatch batch) {
+    return batch.loads().stream().mapToInt(l -> first(batch, l)).min().orElse(batch.startMin());
+  }
+
+  /** When the last stay of any of its loads ends. */
+  public static int last(PlannedBatch batch) {
+    return batch.loads().stream().mapToInt(l -> last(batch, l)).max().orElse(batch.endMin());
+  }
 }

@@ -16,6 +16,8 @@ import spangle.plan.Plan;
  * @param inputs every file it was made from
  * @param overlay what was different from the week folder, for a what-if; empty for a plan of the
  *     week as it is
+ * @param replanned from which plan and events it was made in the middle of a week; empty for a plan
+ *     made from the beginning
  * @param gates every gate that was looked at and its state; the parts behind a shut gate are not in
  *     the brief
  * @param brief what the solver was told
@@ -31,6 +33,7 @@ public record PlanFile(
     String weekFolder,
     List<InputDigest> inputs,
     Optional<OverlayDigest> overlay,
+    Optional<Replanned> replanned,
     List<Gate> gates,
     Brief brief,
     Plan plan,
@@ -51,7 +54,7 @@ public record PlanFile(
     findings = List.copyOf(findings);
   }
 
-  /** A plan that nobody asked how good it is. */
+  /** A plan made from the beginning that nobody asked how good it is. */
   public PlanFile(
       String format,
       String version,
@@ -69,6 +72,7 @@ public record PlanFile(
         weekFolder,
         inputs,
         overlay,
+        Optional.empty(),
         gates,
         brief,
         plan,

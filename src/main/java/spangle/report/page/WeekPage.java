@@ -1,17 +1,7 @@
 package spangle.report.page;
 
-import freemarker.core.HTMLOutputFormat;
-import freemarker.core.TemplateClassResolver;
-import freemarker.template.Configuration;
-import freemarker.template.TemplateException;
-import freemarker.template.TemplateExceptionHandler;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import spangle.report.Heading;
@@ -65,7 +55,7 @@ public final class WeekPage {
     model.put(
         "cautions",
         Stream.concat(CAUTIONS.stream(), index.report().facts().cautions().stream()).toList());
-    return Printable.text(set(model));
+    return Printable.text(Page.of("week.ftlh", model));
   }
 
   /**
@@ -87,26 +77,5 @@ public final class WeekPage {
                         index.colour(f)),
                     index.colour(f)))
         .toList();
-  }
-
-  private static String set(Map<String, Object> model) {
-    Configuration setting = new Configuration(Configuration.VERSION_2_3_34);
-    setting.setClassForTemplateLoading(WeekPage.class, "");
-    setting.setDefaultEncoding(StandardCharsets.UTF_8.name());
-    setting.setOutputFormat(HTMLOutputFormat.INSTANCE);
-    setting.setLocale(Locale.ROOT);
-    setting.setNumberFormat("computer");
-    setting.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
-    setting.setLogTemplateExceptions(false);
-    setting.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
-    StringWriter out = new StringWriter();
-    try {
-      setting.getTemplate("week.ftlh").process(model, out);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (TemplateException e) {
-      throw new IllegalStateException("a sheet's template does not match its data", e);
-    }
-    return out.toString();
   }
 }

@@ -59,6 +59,7 @@ public final class PlanFiles {
         "..",
         List.of(new InputDigest("jobs/monday.csv", 1234, "0a".repeat(32))),
         Optional.of(new OverlayDigest("Saturday shift", "../saturday.yaml", 99, "1b".repeat(32))),
+        Optional.of(new Replanned(600, "A", "2c".repeat(32), 3)),
         List.of(
             Gate.shut("J7", "frame", "closed-hollow", 12, "no vent holes told", "design"),
             new Gate(

@@ -116,6 +116,7 @@ class PlanJsonProperties {
         file.weekFolder(),
         file.inputs(),
         file.overlay(),
+        file.replanned(),
         file.gates(),
         file.brief(),
         plan,

@@ -1,0 +1,107 @@
+package spangle.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import spangle.plan.Brief;
+import spangle.plan.Finding;
+import spangle.plan.Plan;
+import spangle.plan.event.Event;
+import spangle.plan.event.EventLog;
+
+/**
+ * Proves a plan made in the middle of a week against what was reported: nothing that hangs has been
+ * moved, no piece is lost, no gate was opened by a date, nothing is planned where something is
+ * broken or in a time that has passed.
+ */
+public final class LogAudit {
+  private static final List<LogRule> RULES =
+      List.of(
+          new HungUnmoved(),
+          new NoPieceLost(),
+          new ReworkPlanned(),
+          new GatesShut(),
+          new OutOfUse(),
+          new NothingInThePast());
+
+  private LogAudit() {}
+
+  /**
+   * What a replan is held against.
+   *
+   * @param keptBrief the week as the plan before knew it
+   * @param kept the plan people worked by until then
+   * @param keptKnows number of the last event that plan knew
+   * @param log all that was reported
+   * @param knows number of the last event the new plan knew
+   * @param atMin the minute it was made for
+   * @param brief the week as the new plan knows it
+   * @param plan the new plan
+   * @param parts every part of every order
+   */
+  public record Case(
+      Brief keptBrief,
+      Plan kept,
+      int keptKnows,
+      EventLog log,
+      int knows,
+      int atMin,
+      Brief brief,
+      Plan plan,
+      List<PartOrder> parts) {
+    /** Copies the list. */
+    public Case {
+      parts = List.copyOf(parts);
+    }
+
+    /** Events that count: known to the plan, in time, not struck. */
+    List<Event> events() {
+      return new EventLog(log.events().stream().filter(e -> e.number() <= knows).toList())
+          .until(atMin);
+    }
+  }
+
+  /**
+   * A part of an order.
+   *
+   * @param jobId the order
+   * @param partId the part
+   * @param ordered pieces
+   * @param held pieces by shut gate
+   */
+  public record PartOrder(String jobId, String partId, int ordered, Map<String, Integer> held) {
+    /** Copies the map. */
+    public PartOrder {
+      held = Map.copyOf(held);
+    }
+
+    /** Pieces held, not those that are missing or rework: several gates hold the same pieces. */
+    int heldByGates() {
+      return held.entrySet().stream()
+          .filter(e -> !e.getKey().equals("not-arrived") && !e.getKey().startsWith("rework-"))
+          .mapToInt(Map.Entry::getValue)
+          .max()
+          .orElse(0);
+    }
+
+    int notArrived() {
+      return held.getOrDefault("not-arrived", 0);
+    }
+  }
+
+  /** Everything that breaks a rule of the log; empty when the plan keeps them all. */
+  public static List<Finding> of(Case found) {
+    List<Finding> all = new ArrayList<>();
+    for (LogRule rule : RULES) {
+      Findings findings = new Findings(rule.name());
+      rule.check(found, findings);
+      all.addAll(findings.found());
+    }
+    return List.copyOf(all);
+  }
+
+  /** Names of the rules with what they ask. */
+  public static List<String> rules() {
+    return RULES.stream().map(r -> r.name() + ": " + r.words()).toList();
+  }
+}

@@ -1,0 +1,61 @@
+package spangle.audit;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import spangle.plan.Lot;
+import spangle.plan.event.Event;
+import spangle.plan.event.EventKind;
+
+/** Ordered = in lots + held + not arrived, for every part, unless it was cancelled. */
+final class NoPieceLost implements LogRule {
+  @Override
+  public String name() {
+    return "no-piece-lost";
+  }
+
+  @Override
+  public String words() {
+    return "Every piece ordered is in one lot, held at a gate, missing or cancelled; none twice.";
+  }
+
+  @Override
+  public void check(LogAudit.Case found, Findings findings) {
+    Map<String, Integer> inLots = new HashMap<>();
+    Set<String> seen = new HashSet<>();
+    for (Lot lot : found.brief().lots()) {
+      boolean again = lot.id().startsWith(lot.jobId() + "/" + lot.partId() + "#r");
+      if (!again && lot.leg() == 0 && seen.add(lot.id())) {
+        inLots.merge(key(lot.jobId(), lot.partId()), lot.pieces(), Integer::sum);
+      }
+    }
+    for (LogAudit.PartOrder part : found.parts()) {
+      int lots = inLots.getOrDefault(key(part.jobId(), part.partId()), 0);
+      int sum = lots + part.heldByGates() + part.notArrived();
+      boolean cancelled = found.events().stream().anyMatch(e -> cancels(e, part));
+      if (cancelled ? sum > part.ordered() : sum != part.ordered()) {
+        findings.add(
+            part.jobId() + "/" + part.partId(),
+            part.ordered()
+                + " ordered, "
+                + lots
+                + " in lots, "
+                + part.heldByGates()
+                + " held, "
+                + part.notArrived()
+                + " not arrived");
+      }
+    }
+  }
+
+  private static String key(String job, String part) {
+    return job + '\n' + part;
+  }
+
+  static boolean cancels(Event event, LogAudit.PartOrder part) {
+    return event.kind() == EventKind.CANCELLED
+        && event.job().equals(part.jobId())
+        && (event.part().isEmpty() || event.part().equals(part.partId()));
+  }
+}

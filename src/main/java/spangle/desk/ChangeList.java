@@ -1,0 +1,64 @@
+package spangle.desk;
+
+import java.util.List;
+
+/**
+ * What is different after a replan, for the people who work by the sheets.
+ *
+ * @param lines one for each load or group of pieces that is elsewhere, in the order of time
+ * @param held loads that must be looked at before they go on, and why
+ * @param loadsMoved loads with another place or, by more than a quarter of an hour, another time
+ * @param minutesMoved by how many minutes, all moved loads together
+ * @param coloursReordered colours sprayed in another order than announced
+ */
+public record ChangeList(
+    List<Line> lines, List<String> held, int loadsMoved, long minutesMoved, int coloursReordered) {
+  /** Copies the lists. */
+  public ChangeList {
+    lines = List.copyOf(lines);
+    held = List.copyOf(held);
+  }
+
+  /** What happened to it. */
+  public enum Kind {
+    /** Hangs already and waits longer. */
+    LATER,
+    /** Elsewhere or at another time. */
+    MOVED,
+    /** Its pieces hang on other carriers than announced. */
+    SPLIT,
+    /** Not in the plan before. */
+    NEW,
+    /** Not in the plan any more. */
+    DROPPED;
+
+    /** The word on the list. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+
+  /**
+   * One line.
+   *
+   * @param kind what happened
+   * @param load number on the sheet; the old one for what was dropped
+   * @param what pieces in words
+   * @param before old place and time
+   * @param after new place and time, or why there is none
+   * @param reason why; empty where the search simply found better
+   * @param tell who must be told
+   * @param sheet letter of the sheet that is valid now; empty where the old sheet stays
+   * @param startMin when it starts now, or did before
+   */
+  public record Line(
+      Kind kind,
+      String load,
+      String what,
+      String before,
+      String after,
+      String reason,
+      String tell,
+      String sheet,
+      int startMin) {}
+}

@@ -1,0 +1,222 @@
+package spangle.desk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import spangle.plan.Brief;
+import spangle.plan.Chain;
+import spangle.plan.Lot;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.plan.event.Event;
+import spangle.plan.event.EventKind;
+import spangle.plan.event.LoadState;
+import spangle.plan.event.LoadTimes;
+import spangle.plan.event.Slippage;
+import spangle.plan.event.Stage;
+import spangle.plan.event.WeekState;
+import spangle.plan.json.PlanFile;
+
+/**
+ * The part of the old plan that stays in front: what hangs or has gone further in any case, sheets
+ * that are out unless something stands against them, and what begins in the next hours as long as
+ * nothing ahead of it falls out.
+ */
+final class FrozenFront {
+  private final PlanFile kept;
+  private final WeekState state;
+  private final List<Event> news;
+  private final Slippage slippage;
+  private final Map<String, Lot> before = new HashMap<>();
+  private final Map<String, Lot> now = new HashMap<>();
+  private final Map<String, Integer> lotEnd = new HashMap<>();
+  private final List<PlannedBatch> frozen = new ArrayList<>();
+  private final List<PlannedBatch> open = new ArrayList<>();
+  private final Set<String> lots = new LinkedHashSet<>();
+  private final Map<String, String> forced = new TreeMap<>();
+  private final int atMin;
+
+  FrozenFront(
+      PlanFile kept, Brief brief, WeekState state, List<Event> events, int known, int atMin) {
+    this.kept = kept;
+    this.state = state;
+    this.atMin = atMin;
+    this.news = events.stream().filter(e -> e.number() > known).toList();
+    this.slippage = new Slippage(brief, atMin);
+    kept.brief().lots().forEach(l -> before.put(l.id(), l));
+    brief.lots().forEach(l -> now.put(l.id(), l));
+  }
+
+  List<PlannedBatch> frozen() {
+    return List.copyOf(frozen);
+  }
+
+  /** What is left of the old plan to move. */
+  List<PlannedBatch> open() {
+    return List.copyOf(open);
+  }
+
+  /** Lots in what stays. */
+  Set<String> lots() {
+    return Set.copyOf(lots);
+  }
+
+  Map<String, String> forced() {
+    return new TreeMap<>(forced);
+  }
+
+  void freeze(int freezeUntilMin) {
+    List<PlannedBatch> inTime = new ArrayList<>(kept.plan().batches());
+    inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
+    List<PlannedBatch> waiting = new ArrayList<>();
+    for (PlannedBatch batch : inTime) {
+      List<PlannedLoad> fixed = batch.loads().stream().filter(l -> stage(l).fixed()).toList();
+      if (fixed.isEmpty()) {
+        waiting.add(batch);
+      } else {
+        stay(slippage.settle(withLoads(batch, companyOf(batch)), state.loads()));
+      }
+    }
+    freeze(waiting, freezeUntilMin);
+    for (PlannedBatch batch : inTime) {
+      List<PlannedLoad> left =
+          batch.loads().stream()
+              .filter(l -> l.lotIds().stream().noneMatch(lots::contains))
+              .toList();
+      if (!left.isEmpty()) {
+        open.add(withLoads(batch, left));
+      }
+    }
+  }
+
+  /** In the order in which they begin; on each line up to the first that cannot stay. */
+  private void freeze(List<PlannedBatch> batches, int untilMin) {
+    Comparator<PlannedBatch> byFirst = Comparator.comparingInt(b -> LoadTimes.first(b));
+    batches.sort(byFirst.thenComparing(PlannedBatch::id));
+    Set<String> broken = new HashSet<>();
+    for (PlannedBatch batch : batches) {
+      boolean released = batch.loads().stream().anyMatch(l -> stage(l) == Stage.RELEASED);
+      boolean soon = !broken.contains(batch.lineId()) && LoadTimes.first(batch) < untilMin;
+      if (!released && !soon) {
+        broken.add(batch.lineId());
+        continue;
+      }
+      Optional<String> against = against(batch);
+      if (against.isEmpty() && slippage.fits(batch)) {
+        slippage.place(batch);
+        stay(batch);
+        continue;
+      }
+      broken.add(batch.lineId());
+      if (released) {
+        String why = against.orElse("what hangs ahead of it is late");
+        batch.loads().stream()
+            .filter(l -> stage(l) == Stage.RELEASED)
+            .forEach(l -> forced.put(l.id(), why));
+      }
+    }
+  }
+
+  private void stay(PlannedBatch batch) {
+    frozen.add(batch);
+    for (PlannedLoad load : batch.loads()) {
+      lots.addAll(load.lotIds());
+      load.lotIds().forEach(id -> lotEnd.put(id, LoadTimes.last(batch, load)));
+    }
+  }
+
+  private Stage stage(PlannedLoad load) {
+    return state.load(load.id()).map(LoadState::stage).orElse(Stage.PLANNED);
+  }
+
+  /** Loads that hang, and those of the same batch that can still join them. */
+  private List<PlannedLoad> companyOf(PlannedBatch batch) {
+    return batch.loads().stream()
+        .filter(
+            l ->
+                stage(l).fixed()
+                    || (LoadTimes.first(batch, l) >= atMin && against(batch, l).isEmpty()))
+        .toList();
+  }
+
+  private static PlannedBatch withLoads(PlannedBatch b, List<PlannedLoad> loads) {
+    return new PlannedBatch(
+        b.id(),
+        b.lineId(),
+        b.machineId(),
+        b.setting(),
+        b.setupStartMin(),
+        b.startMin(),
+        b.endMin(),
+        loads);
+  }
+
+  private Optional<String> against(PlannedBatch batch) {
+    return batch.loads().stream().map(l -> against(batch, l)).flatMap(Optional::stream).findFirst();
+  }
+
+  /** What stands against a load as it was planned; empty where nothing does. */
+  private Optional<String> against(PlannedBatch batch, PlannedLoad load) {
+    int first = LoadTimes.first(batch, load);
+    if (first < atMin) {
+      return Optional.of("its time has passed");
+    }
+    for (String id : load.lotIds()) {
+      Lot was = before.get(id);
+      Lot is = now.get(id);
+      if (was == null || is == null) {
+        return Optional.of("its pieces are not to be had, or not wanted any more");
+      }
+      if (!sameWork(was, is) || !is.machines().contains(batch.machineId())) {
+        return Optional.of("its pieces have to be worked otherwise now");
+      }
+      if (is.readyMin() > first) {
+        return Optional.of("its pieces are not here in time");
+      }
+      if (material(is)) {
+        return Optional.of("its " + is.finish().name() + " comes at another time");
+      }
+      if (!chainHolds(is, first)) {
+        return Optional.of("the step before it is late");
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean material(Lot lot) {
+    return news.stream()
+        .anyMatch(
+            e -> e.kind() == EventKind.SLIPPED && e.material().equals(lot.finish().materialId()));
+  }
+
+  private boolean chainHolds(Lot lot, int first) {
+    Optional<Chain> after = lot.after();
+    if (after.isEmpty()) {
+      return true;
+    }
+    Integer end = lotEnd.get(after.get().lotId());
+    return end != null
+        && first - end >= after.get().minGapMin()
+        && (long) first - end <= after.get().maxGapMin();
+  }
+
+  private static boolean sameWork(Lot was, Lot is) {
+    return was.pieces() == is.pieces()
+        && was.lineId().equals(is.lineId())
+        && was.finish().equals(is.finish())
+        && was.alone() == is.alone()
+        && was.batchGroup().equals(is.batchGroup())
+        && was.dwells().equals(is.dwells())
+        && new HashSet<>(is.carriers()).containsAll(was.carriers())
+        && was.item().equals(is.item())
+        && was.visits().equals(is.visits())
+        && was.massKg() == is.massKg();
+  }
+}

@@ -1,0 +1,244 @@
+package spangle.desk;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import spangle.equipment.Span;
+import spangle.equipment.WorkCalendar;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.brief.Standing;
+import spangle.intake.event.Happened;
+import spangle.intake.event.Happened.PartKey;
+import spangle.intake.event.Happenings;
+import spangle.intake.week.WeekInput;
+import spangle.plan.Brief;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.MachineSpec;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.plan.StationSpec;
+import spangle.plan.event.Event;
+import spangle.plan.event.LoadState;
+import spangle.plan.event.LotNames;
+import spangle.plan.event.WeekState;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.Replanned;
+
+/**
+ * What a replan starts from: the week after its events, with what cannot move any more in front and
+ * the rest of today's plan announced.
+ *
+ * @param week the week as it is now, ready to be planned from the minute on
+ * @param earlier batches of the plan so far that may still move
+ * @param state how far everything has come
+ * @param happened what the events made of the week
+ * @param forced by load: why a sheet that is out cannot stay as it is
+ */
+record ReplanStart(
+    PreparedWeek week,
+    List<PlannedBatch> earlier,
+    WeekState state,
+    Happened happened,
+    Map<String, String> forced) {
+  static final int DAY_MIN = 24 * 60;
+
+  ReplanStart {
+    earlier = List.copyOf(earlier);
+    forced = new TreeMap<>(forced);
+  }
+
+  /**
+   * Works it out.
+   *
+   * @param input the week folder as it is now
+   * @param kept the plan people worked by until now
+   * @param atMin the minute from which something may change
+   * @param freezeUntilMin what begins before it stays where nothing stands against it
+   */
+  static ReplanStart of(WeekInput input, PlanFile kept, int atMin, int freezeUntilMin) {
+    int known = kept.replanned().map(Replanned::events).orElse(0);
+    WeekState state = WeekState.of(kept.brief(), kept.plan(), input.events(), known, atMin);
+    Set<Integer> refused = new HashSet<>();
+    state.refused().forEach(r -> refused.add(r.event().number()));
+    List<Event> events =
+        input.events().until(atMin).stream().filter(e -> !refused.contains(e.number())).toList();
+    Happened happened = Happenings.of(input, events, atMin);
+    Chains chains = new Chains(kept, state);
+    Standing standing =
+        new Standing(
+            chains.settled,
+            chains.open,
+            happened.missing(),
+            happened.cancelled(),
+            happened.reworks());
+    PreparedWeek prepared = BriefMaker.prepare(happened.input(), standing);
+    Brief now = withLots(prepared.brief(), chains.withLost(prepared.brief().lots()));
+    FrozenFront front = new FrozenFront(kept, now, state, events, known, atMin);
+    front.freeze(freezeUntilMin);
+    Brief brief = fromNowOn(now, front, atMin);
+    PreparedWeek week =
+        new PreparedWeek(
+            prepared.input(), brief, prepared.parts(), prepared.held(), prepared.gates());
+    return new ReplanStart(week, front.open(), state, happened, front.forced());
+  }
+
+  private static Brief withLots(Brief b, List<Lot> lots) {
+    return new Brief(
+        b.name(),
+        b.monday(),
+        b.horizonMin(),
+        b.lines(),
+        b.carriers(),
+        lots,
+        b.kits(),
+        b.supplies(),
+        b.goals(),
+        b.frozen(),
+        b.announced());
+  }
+
+  /** No station works before the minute, no open lot is ready before it. */
+  private static Brief fromNowOn(Brief b, FrozenFront front, int atMin) {
+    Set<String> fixed = front.lots();
+    Set<String> known = new HashSet<>();
+    b.lots().forEach(l -> known.add(l.id()));
+    int tonight = (atMin / DAY_MIN + 1) * DAY_MIN;
+    List<PlannedBatch> today =
+        front.open().stream()
+            .filter(p -> p.startMin() >= atMin && p.startMin() < tonight)
+            .filter(p -> p.loads().stream().allMatch(l -> known.containsAll(l.lotIds())))
+            .toList();
+    return new Brief(
+        b.name(),
+        b.monday(),
+        b.horizonMin(),
+        b.lines().stream().map(l -> line(l, atMin)).toList(),
+        b.carriers(),
+        b.lots().stream()
+            .map(l -> fixed.contains(l.id()) ? l : ready(l, Math.max(l.readyMin(), atMin)))
+            .toList(),
+        b.kits(),
+        b.supplies(),
+        b.goals(),
+        front.frozen(),
+        today);
+  }
+
+  private static LineSpec line(LineSpec l, int atMin) {
+    return new LineSpec(
+        l.id(),
+        l.name(),
+        l.kind(),
+        l.before().stream().map(s -> station(s, atMin)).toList(),
+        l.machines().stream()
+            .map(
+                m ->
+                    new MachineSpec(
+                        m.id(),
+                        m.name(),
+                        m.capacityUnits(),
+                        m.maxMassKg(),
+                        after(m.calendar(), atMin),
+                        m.initialSetting(),
+                        m.turnaroundMin(),
+                        m.kgPerHour()))
+            .toList(),
+        l.after().stream().map(s -> station(s, atMin)).toList(),
+        l.settings(),
+        l.settingChange());
+  }
+
+  private static StationSpec station(StationSpec s, int atMin) {
+    return new StationSpec(
+        s.id(),
+        s.name(),
+        s.alike(),
+        after(s.calendar(), atMin),
+        s.setups(),
+        s.initialState(),
+        s.longestWaitAfterMin());
+  }
+
+  private static WorkCalendar after(WorkCalendar calendar, int atMin) {
+    return atMin <= 0 ? calendar : calendar.without(new Span(0, atMin));
+  }
+
+  private static Lot ready(Lot l, int readyMin) {
+    return new Lot(
+        l.id(),
+        l.jobId(),
+        l.partId(),
+        l.label(),
+        l.pieces(),
+        l.leg(),
+        l.after(),
+        l.lineId(),
+        l.finish(),
+        l.alone(),
+        l.batchGroup(),
+        readyMin,
+        l.dueMin(),
+        l.weight(),
+        l.lastLeg(),
+        l.dwells(),
+        l.machines(),
+        l.carriers(),
+        l.item(),
+        l.visits(),
+        l.areaM2(),
+        l.massKg(),
+        l.materialKg(),
+        l.kitIds());
+  }
+
+  /** The lots of the plan so far by part: what is settled and what is open. */
+  private static final class Chains {
+    final Map<PartKey, List<Standing.Chain>> settled = new LinkedHashMap<>();
+    final Map<PartKey, List<Standing.Chain>> open = new LinkedHashMap<>();
+
+    Chains(PlanFile kept, WeekState state) {
+      Set<String> fixed = new HashSet<>();
+      for (PlannedBatch batch : kept.plan().batches()) {
+        for (PlannedLoad load : batch.loads()) {
+          if (state.load(load.id()).map(LoadState::stage).filter(s -> s.fixed()).isPresent()) {
+            fixed.addAll(load.lotIds());
+          }
+        }
+      }
+      Map<String, List<Lot>> byName = new LinkedHashMap<>();
+      kept.brief()
+          .lots()
+          .forEach(l -> byName.computeIfAbsent(LotNames.chain(l), n -> new ArrayList<>()).add(l));
+      byName.forEach(
+          (name, lots) -> {
+            Set<String> own = new HashSet<>();
+            lots.stream().map(Lot::id).filter(fixed::contains).forEach(own::add);
+            Lot first = lots.get(0);
+            PartKey key = new PartKey(first.jobId(), first.partId());
+            (own.isEmpty() ? open : settled)
+                .computeIfAbsent(key, k -> new ArrayList<>())
+                .add(new Standing.Chain(name, LotNames.number(first), lots, own));
+          });
+    }
+
+    /** With settled lots of parts the job files do not name any more: what hangs, hangs. */
+    List<Lot> withLost(List<Lot> lots) {
+      Set<String> ids = new HashSet<>();
+      lots.forEach(l -> ids.add(l.id()));
+      List<Lot> all = new ArrayList<>(lots);
+      settled
+          .values()
+          .forEach(
+              chains ->
+                  chains.forEach(
+                      c -> c.lots().stream().filter(l -> ids.add(l.id())).forEach(all::add)));
+      return all;
+    }
+  }
+}

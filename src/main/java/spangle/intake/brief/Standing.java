@@ -1,0 +1,107 @@
+package spangle.intake.brief;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import spangle.intake.event.Happened.PartKey;
+import spangle.intake.event.Happened.Rework;
+import spangle.intake.week.Wanted;
+import spangle.plan.Lot;
+
+/**
+ * What already stands when a week is prepared again in its middle.
+ *
+ * @param settled pieces that hang, run or are finished, with all legs of their route
+ * @param open lots of the plan so far that may still be made otherwise
+ * @param missing pieces that should be here and are not
+ * @param cancelled parts of which nothing more is wanted
+ * @param reworks pieces to be finished again
+ */
+public record Standing(
+    Map<PartKey, List<Chain>> settled,
+    Map<PartKey, List<Chain>> open,
+    Map<PartKey, Integer> missing,
+    Set<PartKey> cancelled,
+    List<Rework> reworks) {
+  /** A week that has not begun. */
+  public static final Standing NOTHING =
+      new Standing(Map.of(), Map.of(), Map.of(), Set.of(), List.of());
+
+  /** Copies the collections. */
+  public Standing {
+    settled = Map.copyOf(settled);
+    open = Map.copyOf(open);
+    missing = Map.copyOf(missing);
+    cancelled = Set.copyOf(cancelled);
+    reworks = List.copyOf(reworks);
+  }
+
+  /**
+   * The legs of the same pieces.
+   *
+   * @param name what all their ids begin with
+   * @param number of the chain in its part; 0 for rework
+   * @param lots its legs, first first
+   * @param fixed ids of the legs that cannot change any more
+   */
+  public record Chain(String name, int number, List<Lot> lots, Set<String> fixed) {
+    /** Copies the collections. */
+    public Chain {
+      lots = List.copyOf(lots);
+      fixed = Set.copyOf(fixed);
+    }
+
+    /** Pieces that travel in it. */
+    public int pieces() {
+      return lots.get(0).pieces();
+    }
+
+    /** Whether it is a second run of rejected pieces. */
+    public boolean rework() {
+      return number == 0;
+    }
+  }
+
+  List<Chain> settled(PartKey part) {
+    return settled.getOrDefault(part, List.of());
+  }
+
+  /** Settled pieces of the order, rework not counted. */
+  int settledPieces(PartKey part) {
+    return settled(part).stream().filter(c -> !c.rework()).mapToInt(Chain::pieces).sum();
+  }
+
+  /** Pieces that should be here, are not, and do not hang all the same. */
+  int missing(PartKey part, List<Wanted.Arrival> arrivals) {
+    int coming = arrivals.stream().mapToInt(Wanted.Arrival::pieces).sum();
+    int hungUncounted = Math.max(0, settledPieces(part) - coming);
+    return Math.max(0, missing.getOrDefault(part, 0) - hungUncounted);
+  }
+
+  /** Arrivals of the pieces that are not settled; what hangs was there first. */
+  List<Wanted.Arrival> open(PartKey part, List<Wanted.Arrival> arrivals) {
+    int taken = settledPieces(part);
+    List<Wanted.Arrival> inTime = new ArrayList<>(arrivals);
+    inTime.sort(Comparator.comparingInt(Wanted.Arrival::atMin));
+    List<Wanted.Arrival> open = new ArrayList<>();
+    for (Wanted.Arrival arrival : inTime) {
+      int here = Math.min(taken, arrival.pieces());
+      taken -= here;
+      if (here < arrival.pieces()) {
+        open.add(new Wanted.Arrival(arrival.pieces() - here, arrival.atMin()));
+      }
+    }
+    return open;
+  }
+
+  /** Numbers for the lots of a part: those of the plan so far where pieces agree, then new ones. */
+  LotNumbers numbers(PartKey part) {
+    List<Chain> all = new ArrayList<>(settled(part));
+    all.addAll(open.getOrDefault(part, List.of()));
+    int last = all.stream().mapToInt(Chain::number).max().orElse(0);
+    return new LotNumbers(
+        open.getOrDefault(part, List.of()).stream().filter(c -> !c.rework()).toList(), last);
+  }
+}

@@ -1,0 +1,214 @@
+package spangle.intake.brief;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import spangle.intake.event.Happened.PartKey;
+import spangle.intake.event.Happened.Rework;
+import spangle.intake.week.PartLine;
+import spangle.plan.Finish;
+import spangle.plan.Held;
+import spangle.plan.Lot;
+import spangle.plan.PartFacts;
+import spangle.plan.event.LotNames;
+
+/**
+ * The lots of one part: what stands as it is, the rest made anew, rejected pieces once more. Every
+ * piece ordered is in one of them, held, missing or cancelled.
+ */
+final class StandingLots {
+  private final Standing standing;
+  private final PartKey key;
+  private final PartLine line;
+
+  StandingLots(Standing standing, String jobId, PartLine line) {
+    this.standing = standing;
+    this.key = new PartKey(jobId, line.id());
+    this.line = line;
+  }
+
+  private boolean cancelled() {
+    return standing.cancelled().contains(key);
+  }
+
+  private int openPieces() {
+    return line.qty() - standing.settledPieces(key);
+  }
+
+  /** What a shut gate keeps out: the pieces that do not hang already, and rework. */
+  List<Held> heldBack(List<Held> shut) {
+    List<Held> back = new ArrayList<>();
+    if (cancelled()) {
+      return back;
+    }
+    int rework = reworks().stream().mapToInt(this::reworkLeft).sum();
+    for (Held each : shut) {
+      if (openPieces() > 0) {
+        back.add(with(each, openPieces(), each.gate()));
+      }
+      if (rework > 0) {
+        back.add(with(each, rework, "rework-" + each.gate()));
+      }
+    }
+    return back;
+  }
+
+  private static Held with(Held held, int pieces, String gate) {
+    return new Held(
+        held.jobId(),
+        held.partId(),
+        held.name(),
+        pieces,
+        gate,
+        held.words(),
+        held.opens(),
+        held.whoAnswers(),
+        held.danger(),
+        held.dueMin());
+  }
+
+  /** Lots of settled pieces behind a shut gate: what has not begun finds no machine any more. */
+  List<Lot> stopped() {
+    List<Lot> lots = new ArrayList<>();
+    for (Standing.Chain chain : standing.settled(key)) {
+      for (Lot lot : chain.lots()) {
+        lots.add(chain.fixed().contains(lot.id()) ? lot : withoutMachine(lot));
+      }
+    }
+    return lots;
+  }
+
+  /** All lots of the part. */
+  List<Lot> lots(PartFacts part, List<Leg> legs, List<String> kitIds) {
+    List<Lot> lots = new ArrayList<>();
+    for (Standing.Chain chain : standing.settled(key)) {
+      lots.addAll(settled(chain, part, legs, kitIds));
+    }
+    if (!cancelled()) {
+      lots.addAll(
+          LotMaker.lots(
+              part,
+              standing.open(key, line.wanted().arrivals()),
+              legs,
+              kitIds,
+              standing.numbers(key)));
+      reworks().forEach(r -> lots.addAll(rework(r, part, legs, kitIds)));
+    }
+    return lots;
+  }
+
+  /** Legs that have not begun follow what is known now; the others stay as they were. */
+  private static List<Lot> settled(
+      Standing.Chain chain, PartFacts part, List<Leg> legs, List<String> kitIds) {
+    int ready = chain.lots().get(0).readyMin();
+    List<Lot> now = LotMaker.chain(chain.name(), part, legs, kitIds, chain.pieces(), ready);
+    boolean sameRoute =
+        now.stream().map(Lot::id).toList().equals(chain.lots().stream().map(Lot::id).toList());
+    List<Lot> lots = new ArrayList<>();
+    for (int i = 0; i < chain.lots().size(); i++) {
+      Lot lot = chain.lots().get(i);
+      lots.add(chain.fixed().contains(lot.id()) || !sameRoute ? lot : now.get(i));
+    }
+    return lots;
+  }
+
+  /** Pieces that should be here and were not counted in. */
+  List<Held> notArrived(PartFacts part) {
+    int pieces = standing.missing(key, line.wanted().arrivals());
+    if (pieces == 0 || cancelled()) {
+      return List.of();
+    }
+    return List.of(
+        new Held(
+            key.jobId(),
+            key.partId(),
+            part.description(),
+            pieces,
+            "not-arrived",
+            pieces + " pieces should be here and were not counted in",
+            "count them in when they come, or say when they are expected",
+            "bending",
+            2,
+            part.dueMin()));
+  }
+
+  private List<Rework> reworks() {
+    return standing.reworks().stream().filter(r -> r.part().equals(key)).toList();
+  }
+
+  private List<Standing.Chain> settledOf(Rework rework) {
+    String name = LotNames.reworkOf(key.jobId(), key.partId(), rework.event());
+    return standing.settled(key).stream()
+        .filter(c -> c.name().equals(name) || c.name().startsWith(name + "-"))
+        .toList();
+  }
+
+  private int reworkLeft(Rework rework) {
+    return rework.pieces() - settledOf(rework).stream().mapToInt(Standing.Chain::pieces).sum();
+  }
+
+  /** The last coat again, on its own carriers: the gun is set otherwise for a recoat. */
+  private List<Lot> rework(Rework rework, PartFacts part, List<Leg> legs, List<String> kitIds) {
+    List<Lot> lots = new ArrayList<>();
+    Leg last = again(legs.get(legs.size() - 1));
+    Set<String> used = new HashSet<>();
+    settledOf(rework).forEach(c -> used.add(c.name()));
+    String name = LotNames.reworkOf(key.jobId(), key.partId(), rework.event());
+    int left = reworkLeft(rework);
+    for (int n = 1; left > 0 && last.most() > 0; n++) {
+      String own = n == 1 ? name : name + "-" + n;
+      if (!used.contains(own)) {
+        int pieces = Math.min(left, last.most());
+        left -= pieces;
+        lots.addAll(LotMaker.chain(own, part, List.of(last), kitIds, pieces, rework.fromMin()));
+      }
+    }
+    return lots;
+  }
+
+  private static Leg again(Leg leg) {
+    Finish f = leg.finish();
+    return new Leg(
+        leg.lineId(),
+        new Finish(f.index(), f.key() + "|rework", f.name() + ", rework", f.kind(), f.materialId()),
+        leg.batchGroup(),
+        leg.dwells(),
+        leg.machines(),
+        leg.rooms(),
+        leg.alone(),
+        leg.most(),
+        leg.stops(),
+        0,
+        Integer.MAX_VALUE,
+        leg.materialPerPiece());
+  }
+
+  private static Lot withoutMachine(Lot lot) {
+    return new Lot(
+        lot.id(),
+        lot.jobId(),
+        lot.partId(),
+        lot.label(),
+        lot.pieces(),
+        lot.leg(),
+        lot.after(),
+        lot.lineId(),
+        lot.finish(),
+        lot.alone(),
+        lot.batchGroup(),
+        lot.readyMin(),
+        lot.dueMin(),
+        lot.weight(),
+        lot.lastLeg(),
+        lot.dwells(),
+        List.of(),
+        lot.carriers(),
+        lot.item(),
+        lot.visits(),
+        lot.areaM2(),
+        lot.massKg(),
+        lot.materialKg(),
+        lot.kitIds());
+  }
+}

@@ -1,0 +1,145 @@
+package spangle.intake.event;
+
+import java.util.ArrayList;
+import java.util.List;
+import spangle.equipment.Pace;
+import spangle.equipment.Span;
+import spangle.equipment.StationProfile;
+import spangle.equipment.WorkCalendar;
+import spangle.intake.week.Maintenance;
+import spangle.intake.week.Shop;
+import spangle.intake.week.ShopCalendar;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.plan.event.Event;
+import spangle.plan.event.EventKind;
+
+/** What events say of stations: broken, slow, short of people, low. */
+final class ShopNews {
+  private ShopNews() {}
+
+  static Shop shop(Shop was, List<Event> events, int atMin) {
+    List<Maintenance> blocks = new ArrayList<>(was.maintenance());
+    blocks.addAll(broken(was, events));
+    List<ShopLine> lines = was.lines().stream().map(l -> line(l, events)).toList();
+    Shop now = with(was, blocks, lines);
+    for (Event event : events) {
+      if (event.kind() == EventKind.ABSENT) {
+        blocks.addAll(absent(now, event, atMin));
+      }
+    }
+    return with(was, blocks, lines);
+  }
+
+  private static Shop with(Shop was, List<Maintenance> blocks, List<ShopLine> lines) {
+    return new Shop(
+        was.name(),
+        was.weekStart(),
+        was.horizonDays(),
+        was.standard(),
+        was.shifts(),
+        was.exceptions(),
+        blocks,
+        lines,
+        was.colourChange(),
+        was.clearances(),
+        was.defaults(),
+        was.gaugeTable());
+  }
+
+  private static List<Maintenance> broken(Shop shop, List<Event> events) {
+    List<Maintenance> blocks = new ArrayList<>();
+    for (Event event : events) {
+      if (event.kind() != EventKind.BROKEN) {
+        continue;
+      }
+      int end = event.figures().untilMin().orElse(Integer.MAX_VALUE);
+      for (Event later : events) {
+        if (later.kind() == EventKind.REPAIRED
+            && later.station().equals(event.station())
+            && later.atMin() >= event.atMin()) {
+          end = Math.min(end, later.atMin());
+        }
+      }
+      int until = Math.min(end, shop.horizonMin());
+      if (until > event.atMin()) {
+        String why = "broken" + (event.note().isEmpty() ? "" : ": " + event.note());
+        blocks.add(new Maintenance(event.station(), new Span(event.atMin(), until), why));
+      }
+    }
+    return blocks;
+  }
+
+  /** The station works the first part in {@code factor} of each stretch, then stands. */
+  private static List<Maintenance> absent(Shop shop, Event event, int atMin) {
+    List<Maintenance> blocks = new ArrayList<>();
+    double factor = event.figures().factor().orElse(1);
+    int from = Math.max(event.atMin(), atMin);
+    int until = Math.min(event.figures().untilMin().orElse(from), shop.horizonMin());
+    for (ShopLine line : shop.lines()) {
+      for (StationUse use : line.stations()) {
+        if (!use.id().equals(event.station())) {
+          continue;
+        }
+        WorkCalendar calendar = ShopCalendar.of(shop, line, use);
+        for (Span open : calendar.open()) {
+          int start = Math.max(open.startMin(), from);
+          int end = Math.min(open.endMin(), until);
+          int worked = (int) Math.floor((end - start) / factor);
+          if (end > start && worked < end - start) {
+            blocks.add(new Maintenance(use.id(), new Span(start + worked, end), "people absent"));
+          }
+        }
+      }
+    }
+    return blocks;
+  }
+
+  private static ShopLine line(ShopLine was, List<Event> events) {
+    return new ShopLine(
+        was.id(),
+        was.name(),
+        was.kind(),
+        was.settingsC(),
+        was.crane(),
+        was.stations().stream().map(s -> station(s, events)).toList(),
+        was.carriers());
+  }
+
+  private static StationUse station(StationUse was, List<Event> events) {
+    double level = was.levelDownMm();
+    double factor = 1;
+    for (Event event : events) {
+      if (event.station().equals(was.id())) {
+        if (event.kind() == EventKind.LEVEL) {
+          level = event.figures().levelDownMm().orElse(level);
+        } else if (event.kind() == EventKind.SLOW) {
+          factor = event.figures().factor().orElse(factor);
+        }
+      }
+    }
+    if (!(was.profile() instanceof StationProfile p) || factor == 1) {
+      return new StationUse(
+          was.id(), was.profile(), was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
+    }
+    Pace pace = p.pace();
+    StationProfile slow =
+        new StationProfile(
+            p.name(),
+            p.title(),
+            p.kind(),
+            p.inside(),
+            p.usable(),
+            p.maxMassKg(),
+            p.manning(),
+            new Pace(
+                pace.fixedMin() * factor,
+                pace.perPieceMin() * factor,
+                pace.perM2Min() * factor,
+                pace.perKgMin() * factor),
+            p.longestWaitAfterMin(),
+            p.celsius(),
+            p.cautions());
+    return new StationUse(was.id(), slow, was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
+  }
+}

@@ -1,0 +1,264 @@
+package spangle.plan.event;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
+import spangle.equipment.Span;
+import spangle.equipment.WorkCalendar;
+import spangle.plan.Brief;
+import spangle.plan.LineSpec;
+import spangle.plan.MachineSpec;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.plan.PlannedLoad.PlannedVisit;
+
+/**
+ * When batches that cannot be moved any more really run. Their loads, carriers, machine and order
+ * stay; what still lies ahead of them waits, as little as it must, for what is late, broken or in
+ * the way. What was reported is fact and is not checked against anything.
+ */
+public final class Slippage {
+  private final Brief brief;
+  private final int atMin;
+  private final Map<String, List<Span>> busy = new HashMap<>();
+  private final Map<String, List<PlannedVisit>> passed = new HashMap<>();
+  private final Map<String, WorkCalendar> calendars = new HashMap<>();
+  private final Map<String, MachineSpec> machines = new HashMap<>();
+  private final Map<String, LineSpec> lines = new HashMap<>();
+
+  /**
+   * For a week at a minute.
+   *
+   * @param brief the week with the hours its stations have now, breakdowns taken off
+   * @param atMin nothing that has not been reported begins before it
+   */
+  public Slippage(Brief brief, int atMin) {
+    this.brief = brief;
+    this.atMin = atMin;
+    for (LineSpec line : brief.lines()) {
+      lines.put(line.id(), line);
+      line.before().forEach(s -> calendars.put(s.id(), s.calendar()));
+      line.after().forEach(s -> calendars.put(s.id(), s.calendar()));
+      for (MachineSpec machine : line.machines()) {
+        machines.put(machine.id(), machine);
+        calendars.put(machine.id(), machine.calendar());
+      }
+    }
+  }
+
+  /** The batch as it runs; batches are asked for in the order of their starts. */
+  public PlannedBatch settle(PlannedBatch batch, Map<String, LoadState> states) {
+    OptionalInt started = OptionalInt.empty();
+    boolean inMachine = false;
+    boolean allDone = true;
+    int doneShift = Integer.MIN_VALUE;
+    for (PlannedLoad load : batch.loads()) {
+      LoadState state = states.get(load.id());
+      Stage stage = state == null ? Stage.PLANNED : state.stage();
+      inMachine |= stage.compareTo(Stage.IN_PROCESS) >= 0;
+      allDone &= stage == Stage.DONE;
+      if (state != null && state.startedMin().isPresent()) {
+        started = state.startedMin();
+      }
+      if (state != null && state.doneMin().isPresent()) {
+        int shift = state.doneMin().getAsInt() - LoadTimes.last(batch, load);
+        doneShift = Math.max(doneShift, shift);
+      }
+    }
+    PlannedBatch settled;
+    if (allDone) {
+      settled = shifted(batch, doneShift, doneShift, load -> Integer.MIN_VALUE);
+    } else if (inMachine) {
+      settled = behind(batch, started.orElse(batch.startMin()) - batch.startMin());
+    } else {
+      settled = ahead(batch);
+    }
+    place(settled);
+    return settled;
+  }
+
+  /** Whether it may stand as it is beside what has been settled, all of it still to come. */
+  public boolean fits(PlannedBatch batch) {
+    return LoadTimes.first(batch) >= atMin
+        && setUpFirst(batch) >= atMin
+        && free(batch)
+        && carriersFree(batch)
+        && noOvertaking(batch);
+  }
+
+  /** Takes a batch that stands as it is. */
+  public void place(PlannedBatch batch) {
+    MachineSpec machine = machines.get(batch.machineId());
+    int turn = machine == null ? 0 : machine.turnaroundMin();
+    busy(batch.machineId(), 0).add(new Span(batch.setupStartMin(), batch.endMin() + turn));
+    for (PlannedLoad load : batch.loads()) {
+      busy("carrier " + load.carrierId(), load.carrierNumber())
+          .add(new Span(LoadTimes.first(batch, load), LoadTimes.last(batch, load)));
+      for (PlannedVisit visit : load.visits()) {
+        busy(visit.stationId(), visit.place()).add(new Span(visit.setupStartMin(), visit.endMin()));
+        passed.computeIfAbsent(visit.stationId(), s -> new ArrayList<>()).add(visit);
+      }
+    }
+  }
+
+  private boolean carriersFree(PlannedBatch batch) {
+    return batch.loads().stream()
+        .allMatch(
+            l ->
+                clear(
+                    busy("carrier " + l.carrierId(), l.carrierNumber()),
+                    new Span(LoadTimes.first(batch, l), LoadTimes.last(batch, l))));
+  }
+
+  private List<Span> busy(String station, int place) {
+    return busy.computeIfAbsent(station + '\n' + place, k -> new ArrayList<>());
+  }
+
+  private static int setUpFirst(PlannedBatch batch) {
+    int first = batch.setupStartMin();
+    for (PlannedLoad load : batch.loads()) {
+      for (PlannedVisit visit : load.visits()) {
+        first = Math.min(first, visit.setupStartMin());
+      }
+    }
+    return first;
+  }
+
+  /** It hangs and is not in the machine: everything not yet begun waits by the same minutes. */
+  private PlannedBatch ahead(PlannedBatch batch) {
+    ToIntFunction<PlannedLoad> from = load -> toCome(batch, load);
+    int least = Math.max(0, atMin - batch.startMin());
+    for (PlannedLoad load : batch.loads()) {
+      int first = toCome(batch, load);
+      least = first == Integer.MAX_VALUE ? least : Math.max(least, atMin - first);
+    }
+    for (int wait = least; LoadTimes.last(batch) + wait <= brief.horizonMin(); wait++) {
+      PlannedBatch later = shifted(batch, wait, wait, from);
+      if (free(later) && noOvertaking(later)) {
+        return later;
+      }
+    }
+    return batch;
+  }
+
+  /** Start of the first stay ahead of the machine that has not begun, or could not. */
+  private int toCome(PlannedBatch batch, PlannedLoad load) {
+    return load.visits().stream()
+        .filter(v -> !isBehind(batch, v))
+        .filter(v -> v.startMin() >= atMin || !open(v.stationId(), v.startMin(), v.endMin()))
+        .mapToInt(PlannedVisit::startMin)
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  private boolean isBehind(PlannedBatch batch, PlannedVisit visit) {
+    LineSpec line = lines.get(batch.lineId());
+    return line != null && line.after().stream().anyMatch(s -> s.id().equals(visit.stationId()));
+  }
+
+  /** It went into the machine so much later than planned: what follows waits as it must. */
+  private PlannedBatch behind(PlannedBatch batch, int late) {
+    for (int wait = late; LoadTimes.last(batch) + wait <= brief.horizonMin(); wait++) {
+      PlannedBatch later = shifted(batch, late, wait, load -> Integer.MAX_VALUE);
+      if (visitsFree(later)) {
+        return later;
+      }
+    }
+    return shifted(batch, late, late, load -> Integer.MAX_VALUE);
+  }
+
+  /** Machine by so much; stays behind it, and those ahead from some minute on, by so much. */
+  private PlannedBatch shifted(
+      PlannedBatch batch, int machine, int visit, ToIntFunction<PlannedLoad> from) {
+    List<PlannedLoad> loads = new ArrayList<>();
+    for (PlannedLoad load : batch.loads()) {
+      int first = from.applyAsInt(load);
+      List<PlannedVisit> visits = new ArrayList<>();
+      for (PlannedVisit each : load.visits()) {
+        boolean goes = isBehind(batch, each) || each.startMin() >= first;
+        visits.add(goes ? moved(each, visit) : each);
+      }
+      loads.add(
+          new PlannedLoad(
+              load.id(),
+              load.carrierId(),
+              load.carrierNumber(),
+              load.lotIds(),
+              visits,
+              load.pattern()));
+    }
+    return new PlannedBatch(
+        batch.id(),
+        batch.lineId(),
+        batch.machineId(),
+        batch.setting(),
+        batch.setupStartMin() + machine,
+        batch.startMin() + machine,
+        batch.endMin() + machine,
+        loads);
+  }
+
+  private static PlannedVisit moved(PlannedVisit visit, int minutes) {
+    return new PlannedVisit(
+        visit.stationId(),
+        visit.place(),
+        visit.setupStartMin() + minutes,
+        visit.startMin() + minutes,
+        visit.endMin() + minutes);
+  }
+
+  private boolean free(PlannedBatch batch) {
+    MachineSpec machine = machines.get(batch.machineId());
+    int turn = machine == null ? 0 : machine.turnaroundMin();
+    Span stay = new Span(batch.setupStartMin(), batch.endMin() + turn);
+    return open(batch.machineId(), batch.startMin(), batch.endMin())
+        && clear(busy(batch.machineId(), 0), stay)
+        && visitsFree(batch);
+  }
+
+  private boolean visitsFree(PlannedBatch batch) {
+    for (PlannedLoad load : batch.loads()) {
+      for (PlannedVisit visit : load.visits()) {
+        if (visit.startMin() < atMin) {
+          continue;
+        }
+        Span stay = new Span(visit.setupStartMin(), visit.endMin());
+        if (!open(visit.stationId(), visit.startMin(), visit.endMin())
+            || !clear(busy(visit.stationId(), visit.place()), stay)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private boolean open(String station, int startMin, int endMin) {
+    WorkCalendar calendar = calendars.get(station);
+    return calendar == null
+        || calendar.open().stream().anyMatch(s -> s.startMin() <= startMin && s.endMin() >= endMin);
+  }
+
+  private static boolean clear(List<Span> busy, Span stay) {
+    return busy.stream()
+        .noneMatch(b -> b.startMin() < stay.endMin() && b.endMin() > stay.startMin());
+  }
+
+  /** Ahead of the machine it stays behind all that has been placed on its line. */
+  private boolean noOvertaking(PlannedBatch batch) {
+    return visitsAhead(batch)
+        .allMatch(
+            v ->
+                passed.getOrDefault(v.stationId(), List.of()).stream()
+                    .allMatch(p -> p.startMin() <= v.startMin()));
+  }
+
+  private Stream<PlannedVisit> visitsAhead(PlannedBatch batch) {
+    return batch.loads().stream()
+        .flatMap(l -> l.visits().stream())
+        .filter(v -> !isBehind(batch, v) && v.startMin() >= atMin);
+  }
+}

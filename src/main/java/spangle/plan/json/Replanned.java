@@ -1,0 +1,11 @@
+package spangle.plan.json;
+
+/**
+ * That a plan was made in the middle of a week, and from what.
+ *
+ * @param atMin the minute it was made for
+ * @param keptVersion letter of the plan people worked by until then
+ * @param keptSha256 SHA-256 of that plan's file, 64 small hexadecimal digits (FIPS 180-4)
+ * @param events number of the last event of the log it knew
+ */
+public record Replanned(int atMin, String keptVersion, String keptSha256, int events) {}
