@@ -33,7 +33,7 @@ final class ReworkPlanned implements LogRule {
               .mapToInt(Lot::pieces)
               .sum();
       int rejected = event.figures().count().orElse(0);
-      boolean kept = again == rejected || again == 0 && mayBeLeft(found, event);
+      boolean kept = again == rejected || (again == 0 && mayBeLeft(found, event));
       if (!kept) {
         findings.add(name, rejected + " pieces were rejected, " + again + " are planned once more");
       }
@@ -65,8 +65,8 @@ final class ReworkPlanned implements LogRule {
                 .anyMatch(
                     e ->
                         e.kind() == EventKind.AS_PLANNED
-                            || e.kind() == EventKind.DONE
-                                && (e.load().equals(load.id()) || e.load().equals(batch.id())));
+                            || (e.kind() == EventKind.DONE
+                                && (e.load().equals(load.id()) || e.load().equals(batch.id()))));
         for (String id : load.lotIds()) {
           Lot lot = lots.get(id);
           if (done
