@@ -102,7 +102,7 @@ public final class EventBook {
             c -> {
               if (c == '"' || c == '\\') {
                 text.append('\\').appendCodePoint(c);
-              } else if (c < 0x20 || c == 0x7f || c >= 0x80 && c < 0xa0 || c == 0xfeff) {
+              } else if (c < 0x20 || c == 0x7f || (c >= 0x80 && c < 0xa0) || c == 0xfeff) {
                 text.append(String.format(Locale.ROOT, "\\u%04x", c));
               } else {
                 text.appendCodePoint(c);
