@@ -126,7 +126,7 @@ public final class ReplanDesk {
     PlanYardstick yardstick = YardstickDesk.of(start.week(), plan);
     Yardstick sheet = YardstickDesk.sheet(plan, yardstick);
     WeekReport report =
-        new ReportDesk(start.week(), plan, stores)
+        new ReportDesk(start.week(), plan)
             .report(
                 heading,
                 purchases,
