@@ -114,10 +114,10 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private int ofWeek() {
-    if (!kettle.isEmpty() || rooms.any() || subject.any()) {
+    if (!kettle.isEmpty() || rooms.any() || subject.any() || bathGiven() || until != null) {
       throw ExitException.usage(
           "A part of a week brings its own size and stations: leave out --kettle, --size and the"
-              + " like");
+              + " like; the day's bath stands in shop.yaml");
     }
     FitDesk.Asked asked = FitDesk.part(Path.of(weekAndPart.get(0)), weekAndPart.get(1));
     if (asked.fit().isEmpty()) {
@@ -145,6 +145,10 @@ final class FitCommand implements Callable<Integer> {
         weekAndPart.isEmpty() ? Optional.empty() : Optional.of(Path.of(weekAndPart.get(0)));
     if (!kettle.isEmpty()) {
       places.add(day.in(FitRooms.place(week, String.join(" ", kettle).strip(), "--kettle")));
+    }
+    if (kettle.isEmpty() && bathGiven()) {
+      throw ExitException.usage(
+          "--overlap, --rim, --level-drop and --dross go with --kettle only: leave them out");
     }
     if (!kettle.isEmpty() && rooms.any()) {
       throw ExitException.usage("Ask for the kettle and for rooms or carriers one after the other");
@@ -178,6 +182,10 @@ final class FitCommand implements Callable<Integer> {
       FitWords.print(answer, screen, validity);
     }
     return ExitCode.DONE;
+  }
+
+  private boolean bathGiven() {
+    return overlap != null || rim != null || levelDrop != null || dross != null;
   }
 
   private void write(String page, String drawing) {

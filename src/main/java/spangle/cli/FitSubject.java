@@ -16,6 +16,8 @@ import spangle.measure.QuantityKind;
 
 /** What is to go in: its outside size, or its outline. */
 final class FitSubject {
+  private static final double LONGEST_MM = 100_000;
+
   @Option(names = "--size", paramLabel = "LxWxHmm", description = "Outside size of the part.")
   private @Nullable String size;
 
@@ -41,7 +43,7 @@ final class FitSubject {
   private @Nullable String mass;
 
   boolean any() {
-    return size != null || cylinder != null || !outline.isEmpty() || mass != null;
+    return size != null || cylinder != null || !outline.isEmpty() || across != null || mass != null;
   }
 
   FitRequest request(FitRules rules) {
@@ -90,6 +92,9 @@ final class FitSubject {
 
   private static void positive(String text, double... sides) {
     for (double side : sides) {
+      if (side > LONGEST_MM) {
+        throw ExitException.usage("'" + text + "' has a side of more than 100 m: look at the unit");
+      }
       if (side <= 0) {
         throw ExitException.usage("'" + text + "' has a side of 0 mm: every side is above zero");
       }

@@ -56,7 +56,7 @@ final class WaysOut {
     return request.massKg().getAsDouble() > bears
         ? Optional.of(
             "Too heavy: at most "
-                + Figures.fixed(Math.max(0, Math.floor(bears)), 0)
+                + Figures.fixed(Math.max(0, Math.floor(bears + 1e-6)), 0)
                 + " kg of work in one lift; take it apart or hang fewer pieces")
         : Optional.empty();
   }
