@@ -27,6 +27,8 @@ import spangle.solve.SolveOptions;
     description = "Plans a week folder: rack loads, oven batches, dips, and what to buy.",
     footer = {
       "",
+      "Ctrl-C ends the search and writes the best plan so far.",
+      "",
       "Examples:",
       "  spangle plan samples/harbour-week --seconds 10",
       "  spangle plan samples/harbour-week --with samples/what-if/saturday-shift.yaml"

@@ -3,21 +3,32 @@ package spangle.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.Job;
 import spangle.intake.week.PartLine;
 import spangle.plan.Held;
+import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.PartFacts;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.json.Gate;
 import spangle.plan.json.PlanJson;
+import spangle.report.BatchNote;
+import spangle.report.ReportFiles;
+import spangle.report.TerminalSummary;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 
@@ -27,6 +38,16 @@ class SamplesTest {
   private static final Path FIRST = Path.of("samples/first-steps");
 
   private static final PlanDesk.Made HARBOUR_PLAN = plan(HARBOUR, 2000, 7);
+
+  /** The page without its marks, and the screen. */
+  private static final String HARBOUR_WORDS =
+      (new String(
+                      ReportFiles.render(HARBOUR_PLAN.report()).get("index.html"),
+                      StandardCharsets.UTF_8)
+                  .replaceAll("(?s)<style>.*?</style>|<svg.*?</svg>", " ")
+                  .replaceAll("<[^>]*>", " ")
+              + TerminalSummary.of(HARBOUR_PLAN.report()))
+          .replaceAll("\\s+", " ");
 
   @TempDir Path temp;
 
@@ -82,11 +103,9 @@ class SamplesTest {
   }
 
   @Test
-  void theDifficultiesOfTheHarbourWeekAreSaid() {
-    PlanDesk.Made made = HARBOUR_PLAN;
-
+  void theDifficultiesOfTheHarbourWeekAreHeldAtTheirGates() {
     Map<String, String> held =
-        made.week().held().stream()
+        HARBOUR_PLAN.week().held().stream()
             .collect(Collectors.toMap(Held::jobId, Held::gate, (a, b) -> a + " " + b));
     assertThat(held)
         .containsEntry("H-203", "hollow-closed")
@@ -95,20 +114,90 @@ class SamplesTest {
         .containsEntry("H-207", "heat-sensitive")
         .containsEntry("H-121", "no-cure-data")
         .containsEntry("H-124", "material-not-for-zinc");
-    assertThat(made.report().facts().fits())
+    assertThat(HARBOUR_PLAN.report().facts().fits())
         .anySatisfy(
             fit -> {
               assertThat(fit.partId()).isEqualTo("HC-42");
               assertThat(fit.verdict()).isEqualTo("tilted");
             });
-    assertThat(made.report().waiting().questions())
-        .anySatisfy(q -> assertThat(q.subject()).isEqualTo("H-108/EP-04"));
-    assertThat(made.purchases())
+    assertThat(HARBOUR_PLAN.purchases())
         .anySatisfy(
             p -> {
               assertThat(p.item().id()).isEqualTo("P-BUOY-YELLOW");
               assertThat(p.packs()).isPositive();
             });
+  }
+
+  /** What the week holds in store, each found in the words of the page or the screen. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "goes into the kettle only tilted  | tall hose cabinet.{0,200}tilted",
+        "does not go into the kettle       | H-206.{0,80}valve house.{0,200}does not go in",
+        "sealed tube frame                 | H-203.{0,80}service pedestal frame, closed tube.{0,80}a hollow without vent",
+        "sealed doubler plate              | H-204.{0,80}fender base with doubler plate.{0,200}welded all round",
+        "reactive steel                    | H-107/EP-03.{0,120}thick",
+        "missing certificate               | H-108/EP-04.{0,200}silicon and phosphorus",
+        "aluminium sent to zinc            | H-124.{0,120}aluminium",
+        "colour short in stock             | buoy yellow, gloss: 1 x 20 kg, order",
+        "thin and thick may not share      | lamp cover H-109, 1 mm.{0,200}lamp foot block H-110, 8 mm: [0-9]+ min apart",
+        "heat-sensitive assembly           | H-207.{0,120}rubber gasket fitted: it would be heated",
+        "rush job                          | ramp bolt plate, rush",
+        "duplex is not quenched            | quench NO painted next",
+        "vents seen by two                 | VOID WITHOUT TWO SIGNATURES",
+        "a gate opened by a person         | thin flat sheet: opened by buyer of Fire Pier, 2026-11-26 11:15",
+        "a week too full                   | left out.{0,300}no room is left",
+      })
+  void everyDifficultyOfTheHarbourWeekIsSeenOnThePage(String difficulty, String words) {
+    assertThat(HARBOUR_WORDS).as(difficulty).containsPattern(words);
+  }
+
+  @Test
+  void theHarbourWeekHasWhatAShopHas() {
+    PreparedWeek week = HARBOUR_PLAN.week();
+    Map<String, Integer> byLine = new TreeMap<>();
+    for (LineSpec line : week.brief().lines()) {
+      byLine.put(line.id(), line.machines().size());
+    }
+    assertThat(byLine).containsEntry("powder", 2).containsEntry("zinc", 1);
+    assertThat(week.brief().lots().stream().filter(l -> l.leg() > 0)).isNotEmpty();
+    int small = week.parts().stream().filter(p -> p.massKg() < 2).mapToInt(PartFacts::pieces).sum();
+    assertThat(small / 5).as("small parts a day").isGreaterThanOrEqualTo(500);
+  }
+
+  /** Nobody takes a batch out before its end, and the end lies in the window of every part. */
+  @Test
+  void noOvenSheetNamesALastMinuteBeforeTheEnd() {
+    Map<String, Integer> longest =
+        HARBOUR_PLAN.report().facts().batches().stream()
+            .collect(Collectors.toMap(BatchNote::batchId, BatchNote::longestMin));
+    assertThat(longest).isNotEmpty();
+    for (PlannedBatch batch : HARBOUR_PLAN.plan().batches()) {
+      if (longest.containsKey(batch.id())) {
+        assertThat(batch.dwellMin()).as(batch.id()).isLessThanOrEqualTo(longest.get(batch.id()));
+      }
+    }
+  }
+
+  @Test
+  void everyGateIsInThePlanWithItsState() {
+    List<Gate> gates = GateList.of(HARBOUR_PLAN.week());
+
+    assertThat(gates).filteredOn(g -> !g.open()).hasSize(HARBOUR_PLAN.week().held().size());
+    assertThat(gates)
+        .filteredOn(g -> g.state().equals("opened") && g.jobId().equals("H-205"))
+        .anySatisfy(
+            g -> {
+              assertThat(g.openedBy()).containsExactly("buyer of Fire Pier");
+              assertThat(g.openedAt()).isEqualTo("2026-11-26 11:15");
+              assertThat(g.seen()).contains("two ribs are pressed into the back");
+            });
+    for (PartFacts part : HARBOUR_PLAN.week().parts()) {
+      assertThat(gates)
+          .as(part.jobId() + "/" + part.partId())
+          .anyMatch(g -> g.jobId().equals(part.jobId()) && g.partId().equals(part.partId()));
+    }
   }
 
   @Test

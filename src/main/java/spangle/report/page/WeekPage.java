@@ -50,6 +50,7 @@ public final class WeekPage {
     model.put("racks", RackSheets.of(index));
     model.put("dips", DipSheets.of(index));
     model.put("cards", OvenCards.of(index));
+    model.put("company", CompanyRows.of(index));
     model.put("holds", FloorRows.holds(index));
     model.put("fits", FloorRows.fits(index));
     model.put(
