@@ -63,7 +63,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--steps",
       paramLabel = "N",
-      description = "Moves to try instead of seconds: the same seed gives the same bytes again.")
+      description =
+          "Moves to try on each thread instead of seconds: the same seed gives the same bytes.")
   private long steps;
 
   @Option(names = "--seed", paramLabel = "N", description = "Random seed. Default: 1.")

@@ -23,6 +23,11 @@ import spangle.solve.move.Hanging;
  */
 final class Builder {
   private static final int WINDOW = 300;
+
+  /** Questions of geometry asked in vain for each batch in a small week; fewer in a huge one. */
+  private static final int QUESTIONS = 60_000;
+
+  private static final int FEWEST_QUESTIONS = 12;
   private final Floor floor;
   private final Hanging hanging;
   private final WeekClock clock;
@@ -217,7 +222,9 @@ final class Builder {
       int start = guess.start(batch, there);
       int first = taken.get(0);
       int seen = 0;
-      for (int k = 0; k < count && seen < WINDOW; k++) {
+      int vain = 0;
+      int mostVain = Math.max(FEWEST_QUESTIONS, QUESTIONS / floor.lots.length);
+      for (int k = 0; k < count && seen < WINDOW && vain < mostVain; k++) {
         LotFacts lot = floor.lots[waiting[k]];
         if (k == first || (lot.machines >>> m & 1) == 0 || there(lot) > start) {
           continue;
@@ -230,6 +237,8 @@ final class Builder {
           if (batch.units == line.machines[m].spec.capacityUnits() && lot.lot.alone()) {
             break;
           }
+        } else if (!lot.lot.alone() && lot.group == batch.group) {
+          vain++;
         }
       }
       return batch;

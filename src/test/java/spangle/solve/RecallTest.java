@@ -62,7 +62,7 @@ class RecallTest {
   void anAnnouncedLoadStaysWhereMovingItGainsLittle() {
     // Weight 200 for a moved load; without it the search would be free to swap the two.
     Brief brief = yard().lots(powderLot("A"), powderLot("B")).announced(FIRST, SECOND).build();
-    Plan plan = solve(brief, List.of(FIRST, SECOND), 2000);
+    Plan plan = solve(brief, List.of(FIRST, SECOND), 20_000);
     assertThat(plan.figures().moved()).isZero();
     assertThat(Audit.of(brief, plan)).isEmpty();
   }

@@ -47,6 +47,7 @@ public final class Batch {
   /** As it stands in the brief's frozen part. */
   public final Optional<PlannedBatch> frozen;
 
+  final boolean isFrozen;
   final boolean chained;
   final int travel;
 
@@ -59,6 +60,7 @@ public final class Batch {
     this.loads = loads;
     this.setting = setting;
     this.frozen = frozen;
+    this.isFrozen = frozen.isPresent();
     this.group = loads[0].group;
     int shortest = 0;
     int longest = Integer.MAX_VALUE;
@@ -202,7 +204,7 @@ public final class Batch {
     tally[Tally.RUN] += (long) sign * dwell;
     tally[Tally.LOADS] += (long) sign * loads.length;
     tally[Tally.BATCHES] += sign;
-    if (frozen.isEmpty()) {
+    if (!isFrozen) {
       countBroken(machine, sign, tally);
     }
   }

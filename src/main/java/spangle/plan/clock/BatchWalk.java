@@ -16,8 +16,7 @@ final class BatchWalk {
   int[] loadEnd = new int[4];
   int[] carrierNumber = new int[4];
   int[] visits = new int[12];
-  int[] chainFrom = new int[4];
-  int[] chainTo = new int[4];
+  final Chains chains;
   final int stations;
 
   final Floor floor;
@@ -37,6 +36,7 @@ final class BatchWalk {
     this.floor = floor;
     this.line = line;
     this.map = map;
+    this.chains = new Chains(floor);
     this.stations = line.stations.length;
   }
 
@@ -45,8 +45,6 @@ final class BatchWalk {
       loadFirst = new int[2 * loads];
       loadEnd = new int[2 * loads];
       carrierNumber = new int[2 * loads];
-      chainFrom = new int[2 * loads];
-      chainTo = new int[2 * loads];
       arrival = new int[2 * loads];
     }
     if (visits.length < loads * stations * 3) {
@@ -57,63 +55,20 @@ final class BatchWalk {
     }
   }
 
-  /** Reads from the ends of all lots between what minutes each load must start. */
-  void readChains(Batch batch, int[] lotEnd) {
-    makeRoom(batch.loads.length);
-    for (int i = 0; i < batch.loads.length; i++) {
-      chainFrom[i] = 0;
-      chainTo[i] = Integer.MAX_VALUE;
-      Load load = batch.loads[i];
-      if (!load.chained) {
-        continue;
-      }
-      for (int lot : load.lots) {
-        LotFacts facts = floor.lots[lot];
-        if (facts.after < 0) {
-          continue;
-        }
-        int end = lotEnd[facts.after];
-        if (end < 0) {
-          chainFrom[i] = Hours.NEVER;
-          return;
-        }
-        chainFrom[i] = Math.max(chainFrom[i], end + facts.lot.after().orElseThrow().minGapMin());
-        int gap = facts.lot.after().orElseThrow().maxGapMin();
-        chainTo[i] = Math.min(chainTo[i], gap == Integer.MAX_VALUE ? gap : end + gap);
-      }
-    }
-  }
-
-  /** Whether the chains read last are those of that passage. */
-  boolean sameChains(Passage passage) {
-    int n = passage.batch.loads.length;
-    return Arrays.equals(chainFrom, 0, n, passage.chainFrom, 0, n)
-        && Arrays.equals(chainTo, 0, n, passage.chainTo, 0, n);
-  }
-
-  /** Latest start the chains read last ask for; NEVER where a leg before has no time yet. */
-  int chainReady(Batch batch) {
-    int latest = 0;
-    for (int i = 0; i < batch.loads.length; i++) {
-      latest = Math.max(latest, chainFrom[i]);
-    }
-    return latest;
-  }
-
   /**
    * Leads a batch through; chains must have been read. The state and what was drawn are changed to
    * what stands behind the batch, or left alone when no time is found.
    */
   void walk(Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
     makeRoom(batch.loads.length);
-    if (batch.frozen.isPresent()) {
+    if (batch.isFrozen) {
       state = lineState.clone();
       FrozenWalk.recall(this, batch, machine, drawn, tally);
       WalkTally.count(this, batch, line.machines[machine], lineState, tally);
       System.arraycopy(state, 0, lineState, 0, state.length);
       return;
     }
-    if (chainReady(batch) == Hours.NEVER) {
+    if (chains.ready(batch) == Hours.NEVER) {
       lose(batch, Loss.EARLIER_LEG, tally);
       return;
     }
@@ -140,6 +95,31 @@ final class BatchWalk {
     }
     WalkTally.count(this, batch, line.machines[machine], lineState, tally);
     System.arraycopy(state, 0, lineState, 0, state.length);
+  }
+
+  /**
+   * Whether a batch finds no time in its machine even when no station delays it; chains must have
+   * been read. Weeks that hold more than they can do have many such at their end.
+   */
+  boolean hopeless(Batch batch, int machine, int[] lineState, double[] drawn) {
+    int there = 0;
+    for (int i = 0; i < batch.loads.length; i++) {
+      Load load = batch.loads[i];
+      if (load.supply >= 0
+          && floor.supplies[load.supply].there(drawn[load.supply] + load.supplyKg) == Hours.NEVER) {
+        return false;
+      }
+      there = Math.max(there, Math.max(load.ready, chains.from[i]) + load.travel);
+    }
+    return MachineClock.start(
+            line,
+            line.machines[machine],
+            batch,
+            there,
+            lineState[map.machineFree + machine],
+            lineState[map.machineHeat + machine],
+            lineState[map.machineSetting + machine])
+        == Hours.NEVER;
   }
 
   private boolean drawFrom(Load load, int i, double[] drawn) {
@@ -209,7 +189,7 @@ final class BatchWalk {
         continue;
       }
       for (int i = 0; i < batch.loads.length; i++) {
-        if (loadFirst[i] > chainTo[i]) {
+        if (loadFirst[i] > chains.to[i]) {
           return Loss.GAP_TOO_LONG;
         }
       }
@@ -221,7 +201,7 @@ final class BatchWalk {
   private @org.jspecify.annotations.Nullable Loss goAhead(Batch batch) {
     for (int i = 0; i < batch.loads.length; i++) {
       Load load = batch.loads[i];
-      int there = Math.max(load.ready, chainFrom[i]);
+      int there = Math.max(load.ready, chains.from[i]);
       loadFirst[i] = -1;
       carrierNumber[i] = 0;
       CarrierFacts carrier = floor.carriers[load.carrier];

@@ -20,6 +20,11 @@ final class LineWalk {
   private double[] drawn = new double[0];
   private long[] tally = new long[0];
 
+  /** By machine: when its next batch could start; worked out again when something bears on it. */
+  private final long[] soonest;
+
+  private final boolean[] known;
+
   LineWalk(Floor floor, LineFacts line) {
     this.floor = floor;
     this.line = line;
@@ -27,6 +32,8 @@ final class LineWalk {
     this.walk = new BatchWalk(floor, line, map);
     this.atTheStart = map.atTheStart(line);
     this.state = atTheStart;
+    this.soonest = new long[line.machines.length];
+    this.known = new boolean[line.machines.length];
     this.ownLots =
         java.util.Arrays.stream(floor.lots)
             .filter(lot -> lot.line == line.index)
@@ -60,14 +67,15 @@ final class LineWalk {
     state = atTheStart;
     drawn = drawnBefore;
     tally = new long[Tally.SIZE];
+    java.util.Arrays.fill(known, false);
     for (int k = 0; k < count; k++) {
       int m = nextMachine(batches, next, lotEnd);
       Batch batch = batches[m][next[m]];
-      walk.readChains(batch, lotEnd);
+      walk.chains.read(batch, lotEnd);
       Passage passage = null;
       if (same && before != null && k < before.feed.length) {
         Passage was = before.feed[k];
-        if (was.batch == batch && was.machine == m && (!batch.chained || walk.sameChains(was))) {
+        if (was.batch == batch && was.machine == m && (!batch.chained || walk.chains.same(was))) {
           passage = was;
         }
       }
@@ -81,6 +89,7 @@ final class LineWalk {
       feed[k] = passage;
       starts[m][next[m]] = passage.start;
       next[m]++;
+      known[m] = false;
       for (int i = 0; i < batch.loads.length; i++) {
         for (int lot : batch.loads[i].lots) {
           lotEnd[lot] = passage.loadEnd[i];
@@ -91,11 +100,28 @@ final class LineWalk {
   }
 
   private Passage pass(Batch batch, int machine) {
+    Loss loss = lossAtOnce(batch, machine);
+    if (loss != null) {
+      long[] newTally = tally.clone();
+      newTally[Tally.LOST + loss.place()] += batch.weight;
+      return Passage.lost(batch, machine, loss, walk, state, drawn, newTally);
+    }
     int[] newState = state.clone();
     double[] newDrawn = floor.supplies.length == 0 ? drawn : drawn.clone();
     long[] newTally = tally.clone();
     walk.walk(batch, machine, newState, newDrawn, newTally);
     return new Passage(batch, machine, walk, newState, newDrawn, newTally);
+  }
+
+  /** Why a batch finds no time, where that shows before it is walked. */
+  private @Nullable Loss lossAtOnce(Batch batch, int machine) {
+    if (batch.isFrozen || batch.dwell < 0) {
+      return null;
+    }
+    if (walk.chains.ready(batch) == Hours.NEVER) {
+      return Loss.EARLIER_LEG;
+    }
+    return walk.hopeless(batch, machine, state, drawn) ? Loss.NO_TIME : null;
   }
 
   private Row[] rows(Batch[][] batches, int[][] starts) {
@@ -114,23 +140,27 @@ final class LineWalk {
       if (next[m] == batches[m].length) {
         continue;
       }
-      long start = couldStart(batches[m][next[m]], m, lotEnd);
-      if (best < 0 || start < bestStart) {
+      Batch batch = batches[m][next[m]];
+      if (!known[m] || batch.chained) {
+        soonest[m] = couldStart(batch, m, lotEnd);
+        known[m] = true;
+      }
+      if (best < 0 || soonest[m] < bestStart) {
         best = m;
-        bestStart = start;
+        bestStart = soonest[m];
       }
     }
     return best;
   }
 
   private long couldStart(Batch batch, int m, int[] lotEnd) {
-    if (batch.frozen.isPresent()) {
+    if (batch.isFrozen) {
       return batch.frozen.get().startMin() - (1L << 40);
     }
     int ready = batch.ready;
     if (batch.chained) {
-      walk.readChains(batch, lotEnd);
-      int after = walk.chainReady(batch);
+      walk.chains.read(batch, lotEnd);
+      int after = walk.chains.ready(batch);
       if (after == Hours.NEVER) {
         return Hours.NEVER + 1L;
       }

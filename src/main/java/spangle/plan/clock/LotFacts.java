@@ -1,5 +1,6 @@
 package spangle.plan.clock;
 
+import spangle.plan.Chain;
 import spangle.plan.Lot;
 
 /** A lot of the brief with every name turned into a place in an array. */
@@ -34,6 +35,11 @@ public final class LotFacts {
   /** The leg before, or -1. */
   public final int after;
 
+  /** Least and longest minutes after the leg before; 0 and {@link Integer#MAX_VALUE} without. */
+  final int minGap;
+
+  final int maxGap;
+
   /** Kits that wait for it. */
   public final int[] kits;
 
@@ -67,6 +73,8 @@ public final class LotFacts {
     this.machines = machines;
     this.carriers = carriers;
     this.after = after;
+    this.minGap = lot.after().map(Chain::minGapMin).orElse(0);
+    this.maxGap = lot.after().map(Chain::maxGapMin).orElse(Integer.MAX_VALUE);
     this.kits = kits;
     this.supply = supply;
     this.fixedMin = fixedMin;

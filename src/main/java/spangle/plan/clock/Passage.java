@@ -50,14 +50,59 @@ public final class Passage {
     this.loadEnd = java.util.Arrays.copyOf(walk.loadEnd, n);
     this.carrierNumber = java.util.Arrays.copyOf(walk.carrierNumber, n);
     this.visits = java.util.Arrays.copyOf(walk.visits, n * walk.stations * 3);
-    this.chainFrom = batch.chained ? java.util.Arrays.copyOf(walk.chainFrom, n) : NONE;
-    this.chainTo = batch.chained ? java.util.Arrays.copyOf(walk.chainTo, n) : NONE;
+    this.chainFrom = batch.chained ? java.util.Arrays.copyOf(walk.chains.from, n) : NONE;
+    this.chainTo = batch.chained ? java.util.Arrays.copyOf(walk.chains.to, n) : NONE;
     this.state = state;
     this.drawn = drawn;
     this.tally = tally;
   }
 
+  private Passage(
+      Batch batch,
+      int machine,
+      Loss loss,
+      BatchWalk walk,
+      int[] state,
+      double[] drawn,
+      long[] tally) {
+    this.batch = batch;
+    this.machine = machine;
+    this.start = loss.asStart();
+    this.setupStart = start;
+    int n = batch.loads.length;
+    this.loadFirst = n <= NEVERS.length ? NEVERS : minusOnes(n);
+    this.loadEnd = loadFirst;
+    int places = Math.max(1, walk.stations * 3) * n;
+    this.carrierNumber = places <= ZEROS.length ? ZEROS : new int[places];
+    this.visits = carrierNumber;
+    this.chainFrom = batch.chained ? java.util.Arrays.copyOf(walk.chains.from, n) : NONE;
+    this.chainTo = batch.chained ? java.util.Arrays.copyOf(walk.chains.to, n) : NONE;
+    this.state = state;
+    this.drawn = drawn;
+    this.tally = tally;
+  }
+
+  /** A batch that finds no time and leaves the line as it was; the chains have been read. */
+  static Passage lost(
+      Batch batch,
+      int machine,
+      Loss loss,
+      BatchWalk walk,
+      int[] state,
+      double[] drawn,
+      long[] tally) {
+    return new Passage(batch, machine, loss, walk, state, drawn, tally);
+  }
+
+  private static int[] minusOnes(int count) {
+    int[] all = new int[count];
+    java.util.Arrays.fill(all, -1);
+    return all;
+  }
+
   private static final int[] NONE = {};
+  private static final int[] ZEROS = new int[64];
+  private static final int[] NEVERS = minusOnes(8);
 
   /** Whether the clock found time for it. */
   public boolean runs() {

@@ -120,7 +120,7 @@ final class RowTrial {
     if (batch.dwell < 0) {
       return Loss.NO_TIME.asStart();
     }
-    if (batch.frozen.isPresent()) {
+    if (batch.isFrozen) {
       return batch.frozen.get().startMin();
     }
     int start = MachineClock.start(line, machine, batch, batch.ready, free, heat, setting);
