@@ -1,10 +1,16 @@
 package spangle.desk;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import spangle.plan.LineKind;
+import spangle.plan.LineSpec;
 import spangle.plan.PlanFigures;
+import spangle.plan.PlannedBatch;
 import spangle.plan.json.PlanFile;
 import spangle.report.WeekReport;
 import spangle.report.week.KitBoard;
@@ -41,7 +47,8 @@ public record Balance(String name, double before, double after, boolean lessIsBe
     rows.add(new Balance("pieces not in the week", left(fatesBefore), left(fatesAfter), true));
     rows.add(new Balance("sets of kits complete", sets(before), sets(after), false));
     rows.add(new Balance("kits complete on time", onTime(before), onTime(after), false));
-    rows.add(new Balance("hours in ovens and kettle", hours(a), hours(b), true));
+    rows.add(new Balance("hours in ovens and kettle", hours(before), hours(after), true));
+    rows.add(new Balance("kg sent to another firm", sentKg(before), sentKg(after), true));
     rows.add(new Balance("colour changes", a.colourChanges(), b.colourChanges(), true));
     rows.add(
         new Balance(
@@ -50,8 +57,30 @@ public record Balance(String name, double before, double after, boolean lessIsBe
     return rows;
   }
 
-  private static double hours(PlanFigures figures) {
-    return Math.round(figures.runMinutes() / 6.0) / 10.0;
+  private static double hours(PlanFile file) {
+    int minutes = batches(file, false).stream().mapToInt(PlannedBatch::dwellMin).sum();
+    return Math.round(minutes / 6.0) / 10.0;
+  }
+
+  private static List<PlannedBatch> batches(PlanFile file, boolean outside) {
+    Set<String> lines = new HashSet<>();
+    for (LineSpec line : file.brief().lines()) {
+      if ((line.kind() == LineKind.OUTSIDE) == outside) {
+        lines.add(line.id());
+      }
+    }
+    return file.plan().batches().stream().filter(b -> lines.contains(b.lineId())).toList();
+  }
+
+  private static double sentKg(PlanFile file) {
+    Map<String, Double> kg = new HashMap<>();
+    file.brief().lots().forEach(lot -> kg.put(lot.id(), lot.massKg()));
+    return Math.round(
+        batches(file, true).stream()
+            .flatMap(b -> b.loads().stream())
+            .flatMap(l -> l.lotIds().stream())
+            .mapToDouble(id -> kg.getOrDefault(id, 0.0))
+            .sum());
   }
 
   private static long late(Map<String, PartFate> fates) {

@@ -8,6 +8,7 @@ import spangle.equipment.WorkCalendar;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Chain;
+import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.MachineSpec;
@@ -199,13 +200,18 @@ record Relaxed(String what, String words, String without, Brief brief) {
               BriefChange.lines(brief, l -> l.equals(line) ? sameSetting(l) : l)));
     }
     MachineSpec largest = line.machines().get(0);
-    String name = line.machines().size() == 1 ? largest.name() : "the ovens";
+    String words =
+        line.kind() == LineKind.OUTSIDE
+            ? "the places and the days of the truck"
+            : line.machines().size() == 1
+                ? largest.name() + ", which is busy"
+                : "the ovens, which are busy";
     String spare = largest.id() + " (one more)";
     Brief one = BriefChange.lines(brief, l -> l.equals(line) ? oneMore(l, largest, spare) : l);
     all.add(
         new Relaxed(
             "machine",
-            name + (line.machines().size() == 1 ? ", which is busy" : ", which are busy"),
+            words,
             "with one more of " + largest.name(),
             BriefChange.lots(
                 one,

@@ -20,6 +20,8 @@ import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.Coating;
+import spangle.intake.week.Hauling;
+import spangle.intake.week.ShopLine;
 import spangle.part.Material;
 import spangle.plan.Finding;
 import spangle.plan.FinishKind;
@@ -299,15 +301,22 @@ final class ReportDesk {
             first.finish().kind() == FinishKind.POWDER
                 || first.finish().kind() == FinishKind.LIQUID;
         notes.add(
-            new LoadNote(
-                load.id(), draws ? amount : 0, unit, "", cautions(load, first.finish().kind())));
+            new LoadNote(load.id(), draws ? amount : 0, unit, "", cautions(batch, load, first)));
       }
     }
     return notes;
   }
 
-  private List<String> cautions(PlannedLoad load, FinishKind kind) {
-    List<String> all = new ArrayList<>(LoadCautions.of(kind));
+  private List<String> cautions(PlannedBatch batch, PlannedLoad load, Lot first) {
+    FinishKind kind = first.finish().kind();
+    Optional<Hauling> hauling = week.input().shop().line(batch.lineId()).flatMap(ShopLine::hauling);
+    List<String> all = new ArrayList<>();
+    if (hauling.isPresent()) {
+      double kg = load.lotIds().stream().map(index::lot).mapToDouble(Lot::massKg).sum();
+      all.addAll(SentOut.words(hauling.get(), batch, kg, first));
+    } else {
+      all.addAll(LoadCautions.of(kind));
+    }
     if (kind == FinishKind.ZINC) {
       load.lotIds().stream()
           .map(index::lot)

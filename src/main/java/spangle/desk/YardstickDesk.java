@@ -138,6 +138,9 @@ final class YardstickDesk {
     }
     LineSpec line = index.line(batch.lineId());
     double celsius = line.settings().get(batch.setting()).celsius();
+    if (line.kind() == LineKind.OUTSIDE) {
+      return 0;
+    }
     return line.kind() == LineKind.ZINC
         ? HeatUse.dipKWh(steelKg, zincKg, celsius)
         : HeatUse.ovenKWh(

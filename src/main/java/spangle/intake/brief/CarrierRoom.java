@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import spangle.fit.hang.CarrierFace;
 import spangle.fit.hang.HangItem;
 import spangle.fit.hang.HangPacker;
@@ -27,12 +28,26 @@ final class CarrierRoom {
    */
   static List<Room> rooms(
       PartFacts part, List<CarrierSpec> carriers, List<String> allowed, boolean spun) {
+    return rooms(
+        part, carriers, allowed, c -> (c.face().style() == CarrierFace.Style.BULK) == spun);
+  }
+
+  /** The same for work that is sent out: spun or hung, it lies on a pallet or the truck's floor. */
+  static List<Room> onPallets(PartFacts part, List<CarrierSpec> carriers, List<String> allowed) {
+    List<String> known = carriers.stream().map(CarrierSpec::id).filter(allowed::contains).toList();
+    return rooms(part, carriers, known, c -> true);
+  }
+
+  private static List<Room> rooms(
+      PartFacts part,
+      List<CarrierSpec> carriers,
+      List<String> allowed,
+      Predicate<CarrierSpec> suits) {
     HangItem one = LotMaker.item(part.partId(), part, 1);
     List<Room> rooms = new ArrayList<>();
     for (CarrierSpec carrier : carriers) {
-      boolean basket = carrier.face().style() == CarrierFace.Style.BULK;
       boolean wanted = allowed.isEmpty() || Set.copyOf(allowed).contains(carrier.id());
-      if (wanted && basket == spun && carrier.owned() > 0) {
+      if (wanted && suits.test(carrier) && carrier.owned() > 0) {
         int pieces = HangPacker.capacity(carrier.face(), one);
         if (pieces > 0) {
           rooms.add(new Room(carrier.id(), pieces));

@@ -18,7 +18,6 @@ import spangle.intake.week.Shop;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.measure.Box;
-import spangle.plan.LineKind;
 import spangle.plan.PartFacts;
 
 /** The tanks, kettle and crane a part passes on a shop's kettle line. */
@@ -30,7 +29,7 @@ public final class KettleWays {
 
   /** One way per kettle; none where the shop has no kettle line. */
   public static List<ZincWay> of(Shop shop) {
-    Optional<ShopLine> line = LineMaker.ofKind(shop, LineKind.ZINC);
+    Optional<ShopLine> line = LineMaker.zincLine(shop);
     if (line.isEmpty()) {
       return List.of();
     }

@@ -11,6 +11,7 @@ import spangle.equipment.StationProfile;
 import spangle.fit.hang.CarrierFace;
 import spangle.intake.week.Coating;
 import spangle.intake.week.Defaults;
+import spangle.intake.week.Hauling;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.Powder;
 import spangle.intake.week.Route;
@@ -95,11 +96,14 @@ final class LegMaker {
   }
 
   private LegOrStop zincLeg(PartLine line, PartFacts part, KettleWay way, boolean paintedNext) {
-    Optional<ShopLine> found = LineMaker.ofKind(input.shop(), LineKind.ZINC);
+    Optional<ShopLine> found = LineMaker.zincLine(input.shop());
     if (found.isEmpty()) {
       return noLine(LineKind.ZINC);
     }
     ShopLine shopLine = found.get();
+    if (shopLine.hauling().isPresent()) {
+      return sentOut(line, part, way, paintedNext, shopLine);
+    }
     List<CarrierSpec> carriers = lines.carriers(shopLine);
     List<CarrierRoom.Room> rooms =
         CarrierRoom.rooms(part, carriers, line.handling().carriers(), part.spun());
@@ -137,6 +141,37 @@ final class LegMaker {
         0,
         Integer.MAX_VALUE,
         draws.zincKg(part));
+  }
+
+  /** Galvanizing bought: onto a pallet, with the truck, back on its day. */
+  private LegOrStop sentOut(
+      PartLine line, PartFacts part, KettleWay way, boolean paintedNext, ShopLine shopLine) {
+    Hauling hauling = shopLine.hauling().orElseThrow();
+    List<CarrierRoom.Room> rooms =
+        CarrierRoom.onPallets(part, lines.carriers(shopLine), line.handling().carriers());
+    if (rooms.isEmpty()) {
+      return noCarrier(part, shopLine);
+    }
+    String hung = part.spun() ? "spun" : "hung";
+    Finish finish =
+        new Finish(
+            0,
+            "outside|" + hung + "|" + way.steelKey() + "|" + (paintedNext ? "for paint" : "plain"),
+            "galvanized outside"
+                + (paintedNext ? " for powder, no quench, no passivation" : ", " + hung),
+            FinishKind.ZINC,
+            "");
+    return leg(
+        shopLine,
+        finish,
+        "outside",
+        Trips.dwells(hauling),
+        rooms,
+        way.alone(),
+        stops(shopLine, FinishKind.ZINC, false, paintedNext, part.spun()),
+        0,
+        Integer.MAX_VALUE,
+        0);
   }
 
   private LegOrStop degasLeg(PartLine line, PartFacts part, Coating coating) {
@@ -264,7 +299,9 @@ final class LegMaker {
             finish,
             group,
             dwells,
-            line.machines().stream().map(StationUse::id).toList(),
+            line.hauling()
+                .map(h -> Trips.ids(line, h))
+                .orElseGet(() -> line.machines().stream().map(StationUse::id).toList()),
             rooms,
             alone,
             alone ? 1 : rooms.get(0).pieces(),

@@ -110,6 +110,9 @@ final class LineMaker {
   }
 
   private List<MachineSpec> machines(ShopLine line, List<Setting> settings) {
+    if (line.hauling().isPresent()) {
+      return Trips.machines(line, line.hauling().get());
+    }
     List<MachineSpec> specs = new ArrayList<>();
     for (StationUse use : line.machines()) {
       if (use.profile() instanceof OvenProfile oven) {
@@ -157,6 +160,9 @@ final class LineMaker {
 
   /** Settings every oven of the line can hold; the bath temperature for a kettle line. */
   static List<Setting> settings(ShopLine line) {
+    if (line.hauling().isPresent()) {
+      return Trips.settings(line, line.hauling().get());
+    }
     List<OvenProfile> ovens = ovens(line);
     List<KettleProfile> kettles = kettles(line);
     List<Double> celsius =
@@ -186,6 +192,9 @@ final class LineMaker {
   }
 
   private static SetupTable settingChange(ShopLine line, List<Setting> settings) {
+    if (line.hauling().isPresent()) {
+      return Trips.change(settings);
+    }
     List<OvenProfile> ovens = ovens(line);
     List<List<Integer>> minutes = new ArrayList<>();
     for (Setting from : settings) {
@@ -246,6 +255,11 @@ final class LineMaker {
         p.maxMassKg(),
         p.hooks(),
         style);
+  }
+
+  /** Where zinc comes from: the shop's own kettle line, else that of another firm. */
+  static Optional<ShopLine> zincLine(Shop shop) {
+    return ofKind(shop, LineKind.ZINC).or(() -> ofKind(shop, LineKind.OUTSIDE));
   }
 
   /** The line of a kind; the first where there are several. */

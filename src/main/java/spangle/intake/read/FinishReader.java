@@ -147,6 +147,11 @@ final class FinishReader {
             "correct the route (powder, liquid, zinc, duplex, two-coat) or the finish");
   }
 
+  /** Zinc may be bought: then another firm's line stands in for the kettle line. */
+  private static boolean serves(LineKind line, LineKind needed) {
+    return line == needed || (needed == LineKind.ZINC && line == LineKind.OUTSIDE);
+  }
+
   /** The shop must have the lines a route needs. */
   void checkLine(Route route) {
     List<LineKind> needed = new ArrayList<>();
@@ -160,7 +165,7 @@ final class FinishReader {
       needed.add(LineKind.LIQUID);
     }
     for (LineKind kind : needed) {
-      if (context.shop().lines().stream().noneMatch(l -> l.kind() == kind)) {
+      if (context.shop().lines().stream().noneMatch(l -> serves(l.kind(), kind))) {
         fields
             .notes()
             .add(

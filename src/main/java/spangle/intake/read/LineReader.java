@@ -116,6 +116,13 @@ final class LineReader {
     if (read.kind() == LineKind.ZINC && (!kettle || oven)) {
       incomplete(line, line.place(), read, "a kettle line needs a kettle and no oven");
     }
+    if (read.kind() == LineKind.OUTSIDE && (!kettle || oven || read.machines().size() > 1)) {
+      incomplete(
+          line,
+          line.place(),
+          read,
+          "another firm's line needs its kettle, one, among the stations, and no oven");
+    }
     boolean cures = read.kind() == LineKind.POWDER || read.kind() == LineKind.LIQUID;
     if (cures && (!oven || kettle)) {
       incomplete(
@@ -128,9 +135,9 @@ final class LineReader {
           read,
           "a line with ovens needs 'settings_c', what they may be set to");
     }
-    if (read.carriers().stream().noneMatch(c -> c.usable() > 0)
-        && read.kind() != LineKind.OUTSIDE) {
-      incomplete(line, line.place(), read, "the line has no rack, cart, beam or basket to use");
+    if (read.carriers().stream().noneMatch(c -> c.usable() > 0)) {
+      incomplete(
+          line, line.place(), read, "the line has no rack, cart, beam, basket or pallet to use");
     }
     for (StationUse station : read.machines()) {
       if (station.profile() instanceof OvenProfile profile) {

@@ -79,7 +79,7 @@ final class ShopReader {
 
   private Shop shop(LocalDate monday) {
     Times times = new Times(monday, Times.Order.YMD);
-    List<ShopLine> lines = lines();
+    List<ShopLine> lines = lines(times);
     return new Shop(
         fields.needed("name").map(Datum.Scalar::text).orElse("shop"),
         monday,
@@ -101,8 +101,9 @@ final class ShopReader {
     return fields.word("gauge_table", Gauges.names());
   }
 
-  private List<ShopLine> lines() {
+  private List<ShopLine> lines(Times times) {
     List<ShopLine> lines = new ArrayList<>();
+    HaulingReader hauling = new HaulingReader(times, fields.wholeOr("horizon_days", 1, 28, 7));
     LineReader reader = new LineReader(profiles);
     for (Fields line : fields.groups("lines")) {
       Optional<String> id = line.name("id");
@@ -119,7 +120,8 @@ final class ShopReader {
               reader.settings(line),
               crane,
               reader.stations(line),
-              reader.carriers(line));
+              reader.carriers(line),
+              kind.flatMap(k -> hauling.read(line, k)));
       line.finish();
       if (id.isPresent() && kind.isPresent()) {
         reader.checkComplete(line, read);

@@ -15,6 +15,7 @@ import spangle.plan.LineKind;
  * @param crane the hoist that serves it
  * @param stations in the order a load passes them; its ovens or kettles stand side by side
  * @param carriers what carries parts through it
+ * @param hauling how work gets to a line of another firm; empty for one of the shop's own
  */
 public record ShopLine(
     String id,
@@ -23,7 +24,8 @@ public record ShopLine(
     List<Double> settingsC,
     Optional<CraneProfile> crane,
     List<StationUse> stations,
-    List<CarrierUse> carriers) {
+    List<CarrierUse> carriers,
+    Optional<Hauling> hauling) {
   /** Copies the lists. */
   public ShopLine {
     settingsC = List.copyOf(settingsC);
