@@ -103,7 +103,8 @@ final class ShopNews {
         was.settingsC(),
         was.crane(),
         was.stations().stream().map(s -> station(s, events)).toList(),
-        was.carriers());
+        was.carriers(),
+        was.hauling());
   }
 
   private static StationUse station(StationUse was, List<Event> events) {
