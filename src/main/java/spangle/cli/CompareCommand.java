@@ -31,7 +31,8 @@ import spangle.report.Change;
       "Example: what a Saturday shift would buy",
       "  spangle plan samples/harbour-week",
       "  spangle plan samples/harbour-week --with samples/what-if/saturday-shift.yaml",
-      "  spangle compare samples/harbour-week/plan samples/what-if/saturday-shift.plan"
+      "  spangle compare samples/harbour-week/plan samples/what-if/saturday-shift.plan",
+      "The same with samples/what-if/kettle-outside.yaml: galvanizing in the house or bought"
     })
 final class CompareCommand implements Callable<Integer> {
   @Spec
