@@ -25,6 +25,7 @@ import spangle.desk.PartFit;
 import spangle.fit.FitAnswer;
 import spangle.fit.FitRequest;
 import spangle.fit.KettleFit;
+import spangle.fit.Verdict;
 
 /** Does a part go into the kettle, an oven, a booth or onto a carrier, and how. */
 @Command(
@@ -163,10 +164,10 @@ final class FitCommand implements Callable<Integer> {
     }
     FitRequest request = subject.request(places.get(0).rules());
     FitRequest asked = kettle.isEmpty() ? request : request.withRules(day.in(request.rules()));
-    FitAnswer answer =
-        kettle.isEmpty()
-            ? KettleFit.answer(asked, FitRooms.way(places))
-            : KettleFit.answer(asked, FitRooms.way(places), FitPlace.otherKettles(places.get(0)));
+    FitAnswer answer = KettleFit.answer(asked, FitRooms.way(places));
+    if (answer.verdict() == Verdict.NO && !kettle.isEmpty()) {
+      answer = KettleFit.answer(asked, FitRooms.way(places), FitPlace.otherKettles(places.get(0)));
+    }
     String validity =
         (until == null ? "" : "Valid to " + FitDay.date(until) + ". ") + FitAnswer.VALIDITY;
     if (out != null) {

@@ -21,6 +21,7 @@ import spangle.fit.KettleWay;
 import spangle.fit.Station;
 import spangle.fit.TwoDips;
 import spangle.fit.UsableSpace;
+import spangle.fit.Verdict;
 import spangle.fit.gate.GateCase;
 import spangle.fit.vent.HolePlaces;
 import spangle.fit.vent.HungHollow;
@@ -35,7 +36,9 @@ import spangle.intake.brief.ZincWay;
 import spangle.intake.read.ProfileShelf;
 import spangle.intake.read.WeekReader;
 import spangle.intake.source.Near;
+import spangle.intake.week.Job;
 import spangle.intake.week.Shop;
+import spangle.intake.week.WeekInput;
 import spangle.measure.Box;
 import spangle.plan.LineKind;
 import spangle.plan.PartFacts;
@@ -77,29 +80,67 @@ public final class FitDesk {
               + "; see 'spangle check'",
           true);
     }
-    FitDesk desk = new FitDesk(BriefMaker.prepare(reading.input().orElseThrow()));
-    List<PartFacts> meant = desk.week.parts().stream().filter(part -> isMeant(part, name)).toList();
-    return meant.size() == 1
-        ? desk.answer(meant.get(0))
-        : new Asked(Optional.empty(), desk.notOne(name, meant), false);
+    WeekInput input = reading.input().orElseThrow();
+    List<Named> all = named(input);
+    List<Named> meant = all.stream().filter(part -> part.isMeant(name)).toList();
+    if (meant.size() != 1) {
+      return new Asked(Optional.empty(), notOne(name, meant, all), false);
+    }
+    FitDesk desk = new FitDesk(BriefMaker.prepare(only(input, meant.get(0))));
+    return desk.week.parts().stream()
+        .findFirst()
+        .map(desk::answer)
+        .orElseGet(
+            () ->
+                new Asked(
+                    Optional.empty(),
+                    meant.get(0).words() + " has no size: give its shape or its outside size",
+                    false));
   }
 
-  private static boolean isMeant(PartFacts part, String name) {
-    String wanted = name.strip().replaceAll("[\\s]+", "/");
-    return wanted.equalsIgnoreCase(part.jobId() + "/" + part.partId())
-        || name.equalsIgnoreCase(part.partId())
-        || name.equalsIgnoreCase(part.jobId());
+  /** A part by its names. */
+  private record Named(String job, String part) {
+    String words() {
+      return job + "/" + part;
+    }
+
+    boolean isMeant(String name) {
+      String wanted = name.strip().replaceAll("\\s+", "/");
+      return wanted.equalsIgnoreCase(words())
+          || wanted.equalsIgnoreCase(part)
+          || wanted.equalsIgnoreCase(job);
+    }
   }
 
-  private String notOne(String name, List<PartFacts> meant) {
-    List<PartFacts> all = meant.isEmpty() ? week.parts() : meant;
-    List<String> names = all.stream().map(p -> p.jobId() + "/" + p.partId()).toList();
+  private static List<Named> named(WeekInput input) {
+    return input.jobs().stream()
+        .flatMap(job -> job.parts().stream().map(part -> new Named(job.id(), part.id())))
+        .toList();
+  }
+
+  /** The week with this part alone: the others are not measured and not hung. */
+  private static WeekInput only(WeekInput input, Named part) {
+    List<Job> jobs =
+        input.jobs().stream()
+            .filter(job -> job.id().equals(part.job()))
+            .map(
+                job ->
+                    new Job(
+                        job.id(),
+                        job.customer(),
+                        job.parts().stream().filter(p -> p.id().equals(part.part())).toList()))
+            .toList();
+    return input.withJobs(jobs);
+  }
+
+  private static String notOne(String name, List<Named> meant, List<Named> all) {
+    List<String> names = (meant.isEmpty() ? all : meant).stream().map(Named::words).toList();
     if (!meant.isEmpty()) {
       return "'" + name + "' stands for several parts: say " + String.join(" or ", names);
     }
     List<String> known = new ArrayList<>(names);
-    week.parts().forEach(p -> known.addAll(List.of(p.jobId(), p.partId())));
-    return "no measured part of this week is called '"
+    all.forEach(part -> known.addAll(List.of(part.job(), part.part())));
+    return "no accepted part of this week is called '"
         + name
         + "'"
         + Near.hint(name, known)
@@ -110,9 +151,9 @@ public final class FitDesk {
   private Asked answer(PartFacts part) {
     Shop shop = week.input().shop();
     List<ZincWay> ways = KettleWays.of(shop);
-    PartBodies bodies = new PartBodies(week.input(), otherKettles(ways));
+    PartBodies bodies = new PartBodies(week.input(), List.of());
     Optional<KettleWays.Best> zinc =
-        onZinc(part) && !part.spun() ? KettleWays.best(ways, part, bodies) : Optional.empty();
+        onZinc(part) && !part.spun() ? best(ways, part, bodies) : Optional.empty();
     List<KettleWay> paint = paintKind(part).map(kind -> PaintWays.of(shop, kind)).orElse(List.of());
     FitRequest room =
         new FitRequest(bodies.of(part), OptionalDouble.of(part.massKg()), 0, FitRules.ROOM);
@@ -145,6 +186,15 @@ public final class FitDesk {
                 validity(shop, zinc))),
         "",
         false);
+  }
+
+  /** Other kettles are looked at only where those of the shop do not do. */
+  private Optional<KettleWays.Best> best(List<ZincWay> ways, PartFacts part, PartBodies bodies) {
+    Optional<KettleWays.Best> own = KettleWays.best(ways, part, bodies);
+    boolean none = own.map(b -> b.answer().verdict() == Verdict.NO).orElse(false);
+    return none
+        ? KettleWays.best(ways, part, new PartBodies(week.input(), otherKettles(ways)))
+        : own;
   }
 
   /** Spun work goes into a basket as it falls. */

@@ -132,7 +132,8 @@ public final class ReplanDesk {
                 purchases,
                 findings,
                 new Yardstick(sheet.bounds(), sheet.comparisons(), changesForSheet(changes)));
-    PlanDesk.Made made = new PlanDesk.Made(start.week(), plan, findings, purchases, report, Optional.of(yardstick));
+    PlanDesk.Made made =
+        new PlanDesk.Made(start.week(), plan, findings, purchases, report, Optional.of(yardstick));
     List<String> refused =
         start.state().refused().stream()
             .map(

@@ -121,7 +121,13 @@ final class ShopNews {
     }
     if (!(was.profile() instanceof StationProfile p) || factor == 1) {
       return new StationUse(
-          was.id(), was.profile(), was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
+          was.id(),
+          was.profile(),
+          was.count(),
+          was.startsWith(),
+          was.startsAtC(),
+          level,
+          was.drossMm());
     }
     Pace pace = p.pace();
     StationProfile slow =
@@ -141,6 +147,7 @@ final class ShopNews {
             p.longestWaitAfterMin(),
             p.celsius(),
             p.cautions());
-    return new StationUse(was.id(), slow, was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
+    return new StationUse(
+        was.id(), slow, was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
   }
 }

@@ -54,4 +54,10 @@ public record WeekInput(
     problems = List.copyOf(problems);
     digests = new TreeMap<>(digests);
   }
+
+  /** The same week with other jobs, for a question about some of them. */
+  public WeekInput withJobs(List<Job> others) {
+    return new WeekInput(
+        name, shop, catalogue, others, kits, gates, events, problems, rows, digests, overlay);
+  }
 }
