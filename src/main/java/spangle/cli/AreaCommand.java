@@ -211,6 +211,8 @@ final class AreaCommand implements Callable<Integer> {
               + mass(count * measured.massKg()));
     }
     out.println("working   " + measured.working());
+    out.println(
+        "source    plane geometry on outside sizes, sharp corners; section tables from memory");
     for (String caution : cautions(measured)) {
       out.println("CAUTION   " + caution);
     }

@@ -326,6 +326,10 @@ final class CureCommand implements Callable<Integer> {
             + "; steel c(T) of EN 1993-1-2; window "
             + sum.window().text()
             + "; probe the heaviest part");
+    answer.say(
+        "source",
+        "EN 1993-1-2 (steel), EN 1999-1-2 (aluminium, from memory); the window is the data"
+            + " sheet's");
     answer.end();
   }
 }

@@ -265,6 +265,9 @@ final class LiquidCommand implements Callable<Integer> {
         coat.areaM2(),
         coat.thinnedSolidsPct(),
         mix.ratio().basis().name().toLowerCase(Locale.ROOT));
+    answer.say(
+        "source",
+        "published coating tech notes: 10 x solids / um m2/l, 1604 x solids / mil ft2/gal");
     answer.say("CAUTION", "solvent: extraction, no flame; local code and the data sheet decide");
     answer.end();
   }

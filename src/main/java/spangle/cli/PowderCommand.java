@@ -240,6 +240,7 @@ final class PowderCommand implements Callable<Integer> {
         need.colourLossKg());
     answer.say(
         "", "film is the mean sprayed; a planning range, not limits; stock is not counted here");
+    answer.say("source", "powder makers' yield notes: g/m2 = SG x um, ft2/lb = 192.3 / (SG x mil)");
     answer.end();
   }
 

@@ -234,6 +234,10 @@ record ZincWords(
         budget.growth().likely(),
         budget.growth().low(),
         budget.growth().high());
+    answer.say(
+        "source",
+        "minimum: the standard above; steel class: ISO 14713-2 Table 1; growth, yield, times:"
+            + " common practice");
     answer.end();
   }
 

@@ -4,12 +4,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import spangle.coating.heat.Cooling;
+import spangle.coating.heat.HeatedPart;
+import spangle.coating.heat.Metal;
 import spangle.equipment.OvenProfile;
 import spangle.intake.brief.OvenTimes;
 import spangle.intake.week.Coating;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.intake.week.WeekInput;
+import spangle.part.Material;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Dwell;
 import spangle.plan.FinishKind;
@@ -20,6 +24,8 @@ import spangle.report.BatchNote;
 
 /** What the oven hand must know of a batch: which part to probe, when its clock starts. */
 final class BatchFacts {
+  private static final double HALL_C = 20;
+
   private final WeekIndex index;
   private final WeekInput input;
   private final List<CarrierSpec> carriers;
@@ -51,6 +57,7 @@ final class BatchFacts {
           "degassing bake: until the metal is at oven temperature, never shorter than "
               + dwell(slow, batch).minMin()
               + " min"
+              + cooling(part, celsius(batch), Cooling.BEFORE_POWDER_C)
               + energy(batch));
     }
     Optional<OvenTimes> times = times(batch, slow, part);
@@ -74,7 +81,21 @@ final class BatchFacts {
                 quick.partId(),
                 index.part(quick).thicknessMm(),
                 longest)
+            + cooling(part, celsius(batch), Cooling.BEFORE_HANDLING_C)
             + energy(batch));
+  }
+
+  /** How long the heaviest wall takes to cool in still air of the hall. */
+  private static String cooling(PartFacts part, double ovenC, double toC) {
+    Metal metal = part.material() == Material.ALUMINIUM ? Metal.ALUMINIUM : Metal.STEEL;
+    double minutes =
+        Cooling.minutes(
+            HeatedPart.bothSides(metal, part.thickestMm()),
+            ovenC,
+            toC,
+            HALL_C,
+            Cooling.STILL_AIR_U_WM2K);
+    return String.format(Locale.ROOT, "; cools below %.0f C in %.0f min", toC, minutes);
   }
 
   /** Energy of the batch; nothing where its oven is not known. */

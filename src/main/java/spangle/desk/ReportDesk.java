@@ -20,8 +20,6 @@ import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.Coating;
-import spangle.intake.week.Hauling;
-import spangle.intake.week.ShopLine;
 import spangle.part.Material;
 import spangle.plan.Finding;
 import spangle.plan.FinishKind;
@@ -29,8 +27,6 @@ import spangle.plan.Held;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
 import spangle.plan.Plan;
-import spangle.plan.PlannedBatch;
-import spangle.plan.PlannedLoad;
 import spangle.report.BatchNote;
 import spangle.report.BathLevel;
 import spangle.report.Danger;
@@ -38,7 +34,6 @@ import spangle.report.FitNote;
 import spangle.report.Heading;
 import spangle.report.HeldPart;
 import spangle.report.JobReason;
-import spangle.report.LoadNote;
 import spangle.report.LotNote;
 import spangle.report.PurchaseLine;
 import spangle.report.Question;
@@ -79,7 +74,12 @@ final class ReportDesk {
         plan,
         new Waiting(held(), questions(), reasons(), findings),
         new Stores(purchases.stream().map(ReportDesk::line).toList(), baths(), swatches()),
-        new SheetFacts(lotNotes(), loadNotes(), batchNotes(), fitNotes(), cautions()),
+        new SheetFacts(
+            lotNotes(),
+            new LoadNotes(week, purchases).of(plan),
+            batchNotes(),
+            fitNotes(),
+            cautions()),
         yardstick);
   }
 
@@ -288,44 +288,6 @@ final class ReportDesk {
       }
     }
     return notes;
-  }
-
-  private List<LoadNote> loadNotes() {
-    List<LoadNote> notes = new ArrayList<>();
-    for (PlannedBatch batch : plan.batches()) {
-      for (PlannedLoad load : batch.loads()) {
-        double amount = load.lotIds().stream().map(index::lot).mapToDouble(Lot::materialKg).sum();
-        Lot first = index.first(load);
-        String unit = first.finish().kind() == FinishKind.LIQUID ? "l" : "kg";
-        boolean draws =
-            first.finish().kind() == FinishKind.POWDER
-                || first.finish().kind() == FinishKind.LIQUID;
-        notes.add(
-            new LoadNote(load.id(), draws ? amount : 0, unit, "", cautions(batch, load, first)));
-      }
-    }
-    return notes;
-  }
-
-  private List<String> cautions(PlannedBatch batch, PlannedLoad load, Lot first) {
-    FinishKind kind = first.finish().kind();
-    Optional<Hauling> hauling = week.input().shop().line(batch.lineId()).flatMap(ShopLine::hauling);
-    List<String> all = new ArrayList<>();
-    if (hauling.isPresent()) {
-      double kg = load.lotIds().stream().map(index::lot).mapToDouble(Lot::massKg).sum();
-      all.addAll(SentOut.words(hauling.get(), batch, kg, first));
-    } else {
-      all.addAll(LoadCautions.of(kind));
-    }
-    if (kind == FinishKind.ZINC) {
-      load.lotIds().stream()
-          .map(index::lot)
-          .map(index::part)
-          .map(part -> InspectionWords.of(part, draws.row(part)))
-          .distinct()
-          .forEach(all::add);
-    }
-    return all;
   }
 
   private List<BatchNote> batchNotes() {

@@ -102,6 +102,7 @@ class AreaCommandTest {
             size      1000 x 1000 x 2 mm
             3 pieces 6 m2 (64.58 ft2), 47.1 kg (103.8 lb)
             working   two faces of 1 m2 (cut edges of 0.008 m2 left out) = 2 m2; metal 2 dm3 x 7850 kg/m3 = 15.7 kg
+            source    plane geometry on outside sizes, sharp corners; section tables from memory
             """);
     assertThat(err.toString()).isEmpty();
   }

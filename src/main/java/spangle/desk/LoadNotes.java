@@ -1,0 +1,107 @@
+package spangle.desk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import spangle.estimate.LotSharing;
+import spangle.estimate.Purchase;
+import spangle.intake.brief.Draws;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.week.Hauling;
+import spangle.intake.week.Paint;
+import spangle.intake.week.ShopLine;
+import spangle.plan.FinishKind;
+import spangle.plan.Lot;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+import spangle.report.LoadNote;
+
+/** What the floor draws for each load, from which lot, how it is mixed, and what to mind. */
+final class LoadNotes {
+  private final PreparedWeek week;
+  private final WeekIndex index;
+  private final List<Purchase> purchases;
+
+  LoadNotes(PreparedWeek week, List<Purchase> purchases) {
+    this.week = week;
+    this.index = new WeekIndex(week.brief(), week.parts());
+    this.purchases = purchases;
+  }
+
+  List<LoadNote> of(Plan plan) {
+    List<LoadNote> notes = new ArrayList<>();
+    for (PlannedBatch batch : plan.batches()) {
+      batch.loads().forEach(load -> notes.add(note(batch, load)));
+    }
+    return notes;
+  }
+
+  private LoadNote note(PlannedBatch batch, PlannedLoad load) {
+    Lot first = index.first(load);
+    FinishKind kind = first.finish().kind();
+    double amount = load.lotIds().stream().map(index::lot).mapToDouble(Lot::materialKg).sum();
+    List<String> cautions = cautions(batch, load, first);
+    return switch (kind) {
+      case POWDER -> new LoadNote(load.id(), amount, "kg", lots(load), cautions);
+      case LIQUID -> new LoadNote(load.id(), amount, "l", mix(first, amount), cautions);
+      case DEGAS, ZINC -> new LoadNote(load.id(), 0, "kg", "", cautions);
+    };
+  }
+
+  private List<String> cautions(PlannedBatch batch, PlannedLoad load, Lot first) {
+    FinishKind kind = first.finish().kind();
+    Optional<Hauling> hauling = week.input().shop().line(batch.lineId()).flatMap(ShopLine::hauling);
+    List<String> all = new ArrayList<>();
+    if (hauling.isPresent()) {
+      double kg = load.lotIds().stream().map(index::lot).mapToDouble(Lot::massKg).sum();
+      all.addAll(SentOut.words(hauling.get(), batch, kg, first));
+    } else {
+      all.addAll(LoadCautions.of(kind));
+    }
+    if (kind == FinishKind.ZINC) {
+      inspected(load).forEach(all::add);
+    }
+    return all;
+  }
+
+  private List<String> inspected(PlannedLoad load) {
+    Draws draws = new Draws(week.input());
+    return load.lotIds().stream()
+        .map(index::lot)
+        .map(index::part)
+        .map(part -> InspectionWords.of(part, draws.row(part)))
+        .distinct()
+        .toList();
+  }
+
+  private String mix(Lot first, double litres) {
+    return week.input()
+        .catalogue()
+        .coating(first.finish().materialId())
+        .filter(Paint.class::isInstance)
+        .map(Paint.class::cast)
+        .map(paint -> MixWords.of(paint, litres))
+        .orElse("");
+  }
+
+  /** Lots of powder to open for the jobs of a load. */
+  private String lots(PlannedLoad load) {
+    String powder = index.first(load).finish().materialId();
+    Set<String> names = new LinkedHashSet<>();
+    for (String id : load.lotIds()) {
+      String job = index.lot(id).jobId();
+      purchases.stream()
+          .filter(p -> p.item().id().equals(powder))
+          .flatMap(p -> p.shares().stream())
+          .filter(share -> share.jobId().equals(job))
+          .flatMap(share -> share.draws().stream())
+          .map(LotSharing.Draw::lot)
+          .filter(name -> !name.isEmpty())
+          .forEach(names::add);
+    }
+    return names.isEmpty() ? "" : "from lot " + String.join(" or ", names);
+  }
+}
