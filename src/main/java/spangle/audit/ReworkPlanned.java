@@ -1,7 +1,9 @@
 package spangle.audit;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -40,7 +42,7 @@ final class ReworkPlanned implements LogRule {
     }
   }
 
-  /** Held at a gate, cancelled since, or rejected although not so many were finished. */
+  /** Held at a gate, cancelled since, or rejected although not so many were surely finished. */
   private static boolean mayBeLeft(LogAudit.Case found, Event event) {
     boolean held =
         found.parts().stream()
@@ -50,43 +52,64 @@ final class ReworkPlanned implements LogRule {
                         && p.partId().equals(event.part())
                         && (p.held().keySet().stream().anyMatch(g -> g.startsWith("rework-"))
                             || found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, p))));
-    return held || finishedAtMost(found, event) < event.figures().count().orElse(0);
+    return held || finishedAtLeast(found, event) < event.figures().count().orElse(0);
   }
 
-  /** Pieces of the part in loads reported finished, less those rejected before. */
-  private static int finishedAtMost(LogAudit.Case found, Event rejection) {
+  /**
+   * Pieces of the part in loads that are surely finished, less all others rejected. Where something
+   * was broken nothing is sure: what was inside waits for an inspection.
+   */
+  private static int finishedAtLeast(LogAudit.Case found, Event rejection) {
+    if (found.events().stream().anyMatch(e -> e.kind() == EventKind.BROKEN)) {
+      return 0;
+    }
     Map<String, Lot> lots = new HashMap<>();
     found.keptBrief().lots().forEach(l -> lots.put(l.id(), l));
+    Set<String> chained = new HashSet<>();
     int finished = 0;
     for (PlannedBatch batch : found.kept().batches()) {
       for (PlannedLoad load : batch.loads()) {
-        boolean done =
-            found.events().stream()
-                .anyMatch(
-                    e ->
-                        e.kind() == EventKind.AS_PLANNED
-                            || (e.kind() == EventKind.DONE
-                                && (e.load().equals(load.id()) || e.load().equals(batch.id()))));
         for (String id : load.lotIds()) {
           Lot lot = lots.get(id);
-          if (done
-              && lot != null
-              && lot.lastLeg()
-              && lot.jobId().equals(rejection.job())
-              && lot.partId().equals(rejection.part())) {
-            finished += lot.pieces();
-          }
+          boolean own =
+              lot != null
+                  && lot.lastLeg()
+                  && lot.leg() == 0
+                  && chained.add(id)
+                  && lot.jobId().equals(rejection.job())
+                  && lot.partId().equals(rejection.part());
+          finished += own && finished(found, batch, load) ? lot.pieces() : 0;
         }
       }
     }
-    for (Event earlier : found.events()) {
-      if (earlier.kind() == EventKind.REJECTED
-          && earlier.number() != rejection.number()
-          && earlier.job().equals(rejection.job())
-          && earlier.part().equals(rejection.part())) {
-        finished -= earlier.figures().count().orElse(0);
+    for (Event other : found.events()) {
+      if (other.kind() == EventKind.REJECTED
+          && other.number() != rejection.number()
+          && other.job().equals(rejection.job())
+          && other.part().equals(rejection.part())) {
+        finished -= other.figures().count().orElse(0);
       }
     }
     return finished;
+  }
+
+  private static boolean finished(LogAudit.Case found, PlannedBatch batch, PlannedLoad load) {
+    int last = batch.endMin();
+    for (PlannedLoad.PlannedVisit visit : load.visits()) {
+      last = Math.max(last, visit.endMin());
+    }
+    boolean before =
+        found.keptBrief().frozen().stream()
+            .anyMatch(b -> b.loads().stream().anyMatch(l -> l.id().equals(load.id())));
+    for (Event event : found.events()) {
+      boolean counts = before || event.number() > found.keptKnows();
+      boolean named = event.load().equals(load.id()) || event.load().equals(batch.id());
+      if (counts
+          && ((event.kind() == EventKind.DONE && named)
+              || (event.kind() == EventKind.AS_PLANNED && last <= event.atMin()))) {
+        return true;
+      }
+    }
+    return false;
   }
 }

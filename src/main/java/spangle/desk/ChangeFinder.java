@@ -129,8 +129,10 @@ final class ChangeFinder {
    */
   private void added(LoadMatch.Spot is, List<LoadMatch.Spot> gone, List<String> left) {
     Set<String> from = new LinkedHashSet<>();
+    List<String> fresh = new ArrayList<>();
     LoadMatch.Spot first = null;
     for (String id : is.load().lotIds()) {
+      int sources = left.size();
       for (LoadMatch.Spot was : gone) {
         Optional<String> same =
             was.load().lotIds().stream()
@@ -144,6 +146,9 @@ final class ChangeFinder {
           first = sooner ? was : first;
           break;
         }
+      }
+      if (left.size() == sources) {
+        fresh.add(id);
       }
     }
     if (first == null) {
@@ -164,7 +169,9 @@ final class ChangeFinder {
         ChangeList.Kind.SPLIT,
         is.load().id(),
         is.load().lotIds(),
-        words(first) + (from.size() > 1 ? " and others" : ""),
+        words(first)
+            + (from.size() > 1 ? " and others" : "")
+            + (fresh.isEmpty() ? "" : "; new on it: " + pieces(fresh)),
         words(is),
         start.forced().getOrDefault(first.load().id(), ""),
         version,
@@ -261,6 +268,20 @@ final class ChangeFinder {
       String reason,
       String sheet,
       int startMin) {
+    lines.add(
+        new ChangeList.Line(
+            kind,
+            load,
+            pieces(ids),
+            before,
+            after,
+            reason,
+            tellers.of(ids, kind),
+            sheet,
+            startMin));
+  }
+
+  private String pieces(List<String> ids) {
     Map<String, Integer> pieces = new LinkedHashMap<>();
     Set<String> jobs = new LinkedHashSet<>();
     for (String id : ids) {
@@ -272,16 +293,6 @@ final class ChangeFinder {
     }
     List<String> what = new ArrayList<>();
     pieces.forEach((label, n) -> what.add(String.format(Locale.ROOT, "%d x %s", n, label)));
-    lines.add(
-        new ChangeList.Line(
-            kind,
-            load,
-            String.join(", ", what) + " (" + String.join(" ", jobs) + ")",
-            before,
-            after,
-            reason,
-            tellers.of(ids, kind),
-            sheet,
-            startMin));
+    return String.join(", ", what) + " (" + String.join(" ", jobs) + ")";
   }
 }

@@ -21,7 +21,6 @@ import spangle.plan.event.EventLog;
 import spangle.plan.event.WeekState;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanFileException;
-import spangle.plan.json.Replanned;
 
 /**
  * Writes events into a week's log. The longer log is written and forced to disk beside the old one
@@ -159,7 +158,7 @@ public final class EventBook {
     }
     try {
       PlanFile file = PlanShelf.read(plan.get());
-      int known = file.replanned().map(Replanned::events).orElse(0);
+      int known = file.replanned().map(r -> r.known(input.events())).orElse(0);
       return WeekState.of(file.brief(), file.plan(), input.events(), known, event.atMin())
           .refused()
           .stream()

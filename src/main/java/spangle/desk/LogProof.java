@@ -50,7 +50,7 @@ final class LogProof {
           new LogAudit.Case(
               kept.brief(),
               kept.plan(),
-              kept.replanned().map(Replanned::events).orElse(0),
+              kept.replanned().map(r -> r.known(input.get().events())).orElse(0),
               input.get().events(),
               from.events(),
               from.atMin(),

@@ -104,16 +104,20 @@ public final class ReplanDesk {
       return new Outcome(reading.problems(), Optional.empty());
     }
     WeekInput input = reading.input().get();
-    PlanFile kept = wish.shelf().current();
-    ReplanStart start = ReplanStart.of(input, kept, wish.atMin(), wish.freezeUntilMin());
-    Plan plan = solver.solve(start.week().brief(), start.earlier(), options, progress);
-    Replanned replanned =
-        new Replanned(
-            wish.atMin(), kept.version(), wish.shelf().currentSha256(), input.events().last());
-    String version = wish.shelf().next();
-    ChangeList changes = new ChangeFinder(kept, start, plan, version).find();
-    List<Finding> findings = new ArrayList<>(Audit.of(start.week().brief(), plan));
-    findings.addAll(LogAudit.of(logCase(kept, input, start, plan, replanned)));
+    Rest rest =
+        rest(
+            input,
+            wish.shelf().current(),
+            wish.shelf().currentSha256(),
+            new Moment(wish.atMin(), wish.freezeUntilMin(), wish.shelf().next()),
+            options,
+            progress);
+    ReplanStart start = rest.start();
+    Plan plan = rest.plan();
+    List<Finding> findings = rest.findings();
+    ChangeList changes = rest.changes();
+    String version = rest.version();
+    Replanned replanned = rest.replanned();
     StoreDesk stores = new StoreDesk(start.week(), plan);
     List<Purchase> purchases = stores.purchases();
     Heading heading =
@@ -151,12 +155,43 @@ public final class ReplanDesk {
         reading.problems(), Optional.of(new Replan(made, version, replanned, changes, refused)));
   }
 
+  /** When the rest begins, what stays because it begins soon, and the new letter. */
+  record Moment(int atMin, int freezeUntilMin, String version) {}
+
+  /** The rest of a week, planned and audited, without its sheets. */
+  record Rest(
+      ReplanStart start,
+      Plan plan,
+      ChangeList changes,
+      List<Finding> findings,
+      String version,
+      Replanned replanned) {}
+
+  Rest rest(
+      WeekInput input,
+      PlanFile kept,
+      String keptSha256,
+      Moment now,
+      SolveOptions options,
+      ProgressListener progress) {
+    ReplanStart start = ReplanStart.of(input, kept, now.atMin(), now.freezeUntilMin());
+    Plan plan = solver.solve(start.week().brief(), start.earlier(), options, progress);
+    Replanned replanned =
+        new Replanned(
+            now.atMin(), kept.version(), keptSha256, input.events().last());
+    String version = now.version();
+    ChangeList changes = new ChangeFinder(kept, start, plan, version).find();
+    List<Finding> findings = new ArrayList<>(Audit.of(start.week().brief(), plan));
+    findings.addAll(LogAudit.of(logCase(kept, input, start, plan, replanned)));
+    return new Rest(start, plan, changes, List.copyOf(findings), version, replanned);
+  }
+
   static LogAudit.Case logCase(
       PlanFile kept, WeekInput input, ReplanStart start, Plan plan, Replanned replanned) {
     return new LogAudit.Case(
         kept.brief(),
         kept.plan(),
-        kept.replanned().map(Replanned::events).orElse(0),
+        kept.replanned().map(r -> r.known(input.events())).orElse(0),
         input.events(),
         replanned.events(),
         replanned.atMin(),

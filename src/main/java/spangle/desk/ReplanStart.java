@@ -28,7 +28,6 @@ import spangle.plan.event.LoadState;
 import spangle.plan.event.LotNames;
 import spangle.plan.event.WeekState;
 import spangle.plan.json.PlanFile;
-import spangle.plan.json.Replanned;
 
 /**
  * What a replan starts from: the week after its events, with what cannot move any more in front and
@@ -62,7 +61,7 @@ record ReplanStart(
    * @param freezeUntilMin what begins before it stays where nothing stands against it
    */
   static ReplanStart of(WeekInput input, PlanFile kept, int atMin, int freezeUntilMin) {
-    int known = kept.replanned().map(Replanned::events).orElse(0);
+    int known = kept.replanned().map(r -> r.known(input.events())).orElse(0);
     WeekState state = WeekState.of(kept.brief(), kept.plan(), input.events(), known, atMin);
     Set<Integer> refused = new HashSet<>();
     state.refused().forEach(r -> refused.add(r.event().number()));

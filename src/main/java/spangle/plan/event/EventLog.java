@@ -36,4 +36,16 @@ public record EventLog(List<Event> events) {
   public int last() {
     return events.stream().mapToInt(Event::number).max().orElse(0);
   }
+
+  /** Number of the last event before the first that happened later than that minute. */
+  public int lastUntil(int atMin) {
+    int last = 0;
+    for (Event event : events) {
+      if (event.atMin() > atMin) {
+        break;
+      }
+      last = event.number();
+    }
+    return last;
+  }
 }

@@ -73,7 +73,12 @@ public final class Slippage {
     if (allDone) {
       settled = shifted(batch, doneShift, doneShift, load -> Integer.MIN_VALUE);
     } else if (inMachine) {
-      settled = behind(batch, started.orElse(batch.startMin()) - batch.startMin());
+      int late = started.orElse(batch.startMin()) - batch.startMin();
+      // In sooner than planned: all that came before was sooner too.
+      settled =
+          late < 0
+              ? behind(shifted(batch, late, late, load -> Integer.MIN_VALUE), 0)
+              : behind(batch, late);
     } else {
       settled = ahead(batch);
     }

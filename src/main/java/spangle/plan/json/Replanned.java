@@ -1,5 +1,7 @@
 package spangle.plan.json;
 
+import spangle.plan.event.EventLog;
+
 /**
  * That a plan was made in the middle of a week, and from what.
  *
@@ -8,4 +10,9 @@ package spangle.plan.json;
  * @param keptSha256 SHA-256 of that plan's file, 64 small hexadecimal digits (FIPS 180-4)
  * @param events number of the last event of the log it knew
  */
-public record Replanned(int atMin, String keptVersion, String keptSha256, int events) {}
+public record Replanned(int atMin, String keptVersion, String keptSha256, int events) {
+  /** Up to which number events of the log speak of loads of the plan before this one. */
+  public int known(EventLog log) {
+    return Math.min(events, log.lastUntil(atMin));
+  }
+}
