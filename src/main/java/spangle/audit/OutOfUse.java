@@ -23,7 +23,7 @@ final class OutOfUse implements LogRule {
   public void check(LogAudit.Case found, Findings findings) {
     Set<PlannedBatch> frozen = new HashSet<>(found.brief().frozen());
     for (Event event : found.events()) {
-      if (event.kind() != EventKind.BROKEN) {
+      if (event.kind() != EventKind.BROKEN || saidAgain(found, event)) {
         continue;
       }
       int until = until(found, event);
@@ -45,6 +45,22 @@ final class OutOfUse implements LogRule {
         }
       }
     }
+  }
+
+  /** It was broken already: only the first report of a breakdown says how long. */
+  private static boolean saidAgain(LogAudit.Case found, Event again) {
+    for (Event event : found.events()) {
+      if (event.number() == again.number()) {
+        return false;
+      }
+      if (event.kind() == EventKind.BROKEN
+          && event.station().equals(again.station())
+          && !saidAgain(found, event)
+          && until(found, event) > again.atMin()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean meets(int startMin, int endMin, int fromMin, int untilMin) {

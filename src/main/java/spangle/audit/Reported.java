@@ -1,28 +1,67 @@
 package spangle.audit;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
 
-/** Loads that hang or have gone further, read from the log and the plan it speaks of alone. */
+/**
+ * Loads that surely hang or have gone further, read from the log and the plan it speaks of alone.
+ * What cannot be, such as two loads on one numbered carrier, is not sure.
+ */
 final class Reported {
-  private Reported() {}
+  private final LogAudit.Case found;
+  private final Set<String> before = new HashSet<>();
+  private final Set<String> fixed = new HashSet<>();
+  private final Map<String, String> onCarrier = new HashMap<>();
+  private final List<Place> places = new ArrayList<>();
+
+  private record Place(PlannedBatch batch, PlannedLoad load) {
+    int first() {
+      return firstMin(batch, load);
+    }
+
+    int last() {
+      int last = batch.endMin();
+      for (PlannedLoad.PlannedVisit visit : load.visits()) {
+        last = Math.max(last, visit.endMin());
+      }
+      return last;
+    }
+
+    String carrier() {
+      return load.carrierNumber() > 0
+          ? load.carrierId() + " " + load.carrierNumber()
+          : "load " + load.id();
+    }
+  }
+
+  private Reported(LogAudit.Case found) {
+    this.found = found;
+    found.keptBrief().frozen().forEach(b -> b.loads().forEach(l -> before.add(l.id())));
+    for (PlannedBatch batch : found.kept().batches()) {
+      batch.loads().forEach(load -> places.add(new Place(batch, load)));
+    }
+    places.sort(Comparator.comparingInt(Place::first));
+  }
 
   static Set<String> fixed(LogAudit.Case found) {
-    Set<String> before = new HashSet<>();
-    found.keptBrief().frozen().forEach(b -> b.loads().forEach(l -> before.add(l.id())));
-    Set<String> fixed = new HashSet<>();
+    return new Reported(found).read();
+  }
+
+  private Set<String> read() {
     boolean anyBroken = found.events().stream().anyMatch(e -> e.kind() == EventKind.BROKEN);
     for (Event event : found.events()) {
-      boolean ofBefore = event.number() <= found.keptKnows();
-      for (PlannedBatch batch : found.kept().batches()) {
-        for (PlannedLoad load : batch.loads()) {
-          if ((!ofBefore || before.contains(load.id())) && says(event, batch, load, anyBroken)) {
-            fixed.add(load.id());
-          }
+      for (Place place : places) {
+        if (event.number() > found.keptKnows() || before.contains(place.load().id())) {
+          read(event, place, anyBroken);
         }
       }
     }
@@ -30,14 +69,30 @@ final class Reported {
   }
 
   /** Where something was broken, "as planned" does not say for certain what hangs. */
-  private static boolean says(
-      Event event, PlannedBatch batch, PlannedLoad load, boolean anyBroken) {
-    boolean named = event.load().equals(load.id()) || event.load().equals(batch.id());
-    return switch (event.kind()) {
-      case HUNG, STARTED, DONE -> named;
-      case AS_PLANNED -> !anyBroken && firstMin(batch, load) < event.atMin();
-      default -> false;
-    };
+  private void read(Event event, Place place, boolean anyBroken) {
+    String id = place.load().id();
+    boolean named = event.load().equals(id) || event.load().equals(place.batch().id());
+    boolean planned =
+        event.kind() == EventKind.AS_PLANNED && !anyBroken && place.first() < event.atMin();
+    boolean hangs =
+        planned
+            || (named
+                && (event.kind() == EventKind.HUNG
+                    || event.kind() == EventKind.STARTED
+                    || event.kind() == EventKind.DONE));
+    if (!hangs) {
+      return;
+    }
+    boolean off = event.kind() == EventKind.DONE || (planned && place.last() <= event.atMin());
+    String other = onCarrier.getOrDefault(place.carrier(), id);
+    if (other.equals(id) || event.kind() == EventKind.DONE) {
+      fixed.add(id);
+      if (off) {
+        onCarrier.remove(place.carrier(), id);
+      } else {
+        onCarrier.put(place.carrier(), id);
+      }
+    }
   }
 
   static int firstMin(PlannedBatch batch, PlannedLoad load) {

@@ -177,8 +177,7 @@ public final class ReplanDesk {
     ReplanStart start = ReplanStart.of(input, kept, now.atMin(), now.freezeUntilMin());
     Plan plan = solver.solve(start.week().brief(), start.earlier(), options, progress);
     Replanned replanned =
-        new Replanned(
-            now.atMin(), kept.version(), keptSha256, input.events().last());
+        new Replanned(now.atMin(), kept.version(), keptSha256, input.events().last());
     String version = now.version();
     ChangeList changes = new ChangeFinder(kept, start, plan, version).find();
     List<Finding> findings = new ArrayList<>(Audit.of(start.week().brief(), plan));

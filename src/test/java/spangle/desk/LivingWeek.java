@@ -185,8 +185,7 @@ final class LivingWeek {
                         e.kind() == EventKind.CANCELLED
                             && e.atMin() <= last.replanned().atMin()
                             && e.concerns(job.id(), line.id()));
-        sums.put(
-            job.id() + "/" + line.id(), new Sum(inLots, held, missing, line.qty(), cancelled));
+        sums.put(job.id() + "/" + line.id(), new Sum(inLots, held, missing, line.qty(), cancelled));
       }
     }
     return sums;
@@ -220,9 +219,7 @@ final class LivingWeek {
   /** Loads of the plan that carry a part, with their batches. */
   List<LoadMatch.Spot> loadsOf(String job) {
     Set<String> lots = new HashSet<>();
-    plan.brief().lots().stream()
-        .filter(l -> l.jobId().equals(job))
-        .forEach(l -> lots.add(l.id()));
+    plan.brief().lots().stream().filter(l -> l.jobId().equals(job)).forEach(l -> lots.add(l.id()));
     List<LoadMatch.Spot> spots = new ArrayList<>();
     for (PlannedBatch batch : plan.plan().batches()) {
       batch.loads().stream()

@@ -69,7 +69,8 @@ class LivingWeekTest {
   /** 400 corners come each morning: on Monday 250 are there, 50 come at noon, 100 are missing. */
   private void shortDelivery() {
     week.event("when: mon 06:05, what: arrived, who: hanger, job: H-101, part: LB-20, count: 250");
-    week.event("when: mon 06:05, what: expected, job: H-101, part: LB-20, count: 50, until: mon 12:00");
+    week.event(
+        "when: mon 06:05, what: expected, job: H-101, part: LB-20, count: 50, until: mon 12:00");
     ReplanDesk.Rest rest = replan("mon 06:05");
 
     assertThat(rest.start().week().held())
@@ -166,7 +167,10 @@ class LivingWeekTest {
             .extracting(Supply.Arrival::atMin)
             .containsOnly(4 * 1440 + 360);
         inStore =
-            supply.arrivals().stream().filter(a -> a.atMin() == 0).mapToDouble(a -> a.amount()).sum();
+            supply.arrivals().stream()
+                .filter(a -> a.atMin() == 0)
+                .mapToDouble(a -> a.amount())
+                .sum();
       }
     }
     Map<String, Lot> lots = new HashMap<>();
@@ -328,11 +332,7 @@ class LivingWeekTest {
 
     static String words(int minute) {
       return String.format(
-          Locale.ROOT,
-          "%s %02d:%02d",
-          DAYS[minute / 1440],
-          minute % 1440 / 60,
-          minute % 60);
+          Locale.ROOT, "%s %02d:%02d", DAYS[minute / 1440], minute % 1440 / 60, minute % 60);
     }
   }
 }

@@ -35,6 +35,32 @@ final class FrozenWalk {
     walk.leave(batch, walk.line.machines[machine], walk.start);
   }
 
+  /**
+   * What the place stood at before a frozen visit: batches that started may have passed it in
+   * another order than that of their machines.
+   */
+  private static int stateBefore(
+      BatchWalk walk, StationFacts station, PlannedLoad.PlannedVisit visit) {
+    int state = station.spec.initialState();
+    int latest = Integer.MIN_VALUE;
+    for (Batch[] row : walk.floor.frozen[walk.line.index]) {
+      for (Batch batch : row) {
+        for (Load load : batch.loads) {
+          for (PlannedLoad.PlannedVisit other : load.frozen.orElseThrow().visits()) {
+            if (other.stationId().equals(visit.stationId())
+                && other.place() == visit.place()
+                && other.startMin() < visit.startMin()
+                && other.startMin() > latest) {
+              latest = other.startMin();
+              state = station.stateFor(load);
+            }
+          }
+        }
+      }
+    }
+    return state;
+  }
+
   private static void recallVisit(
       BatchWalk walk, Load load, PlannedLoad.PlannedVisit visit, long[] tally) {
     for (int s = 0; s < walk.stations; s++) {
@@ -44,7 +70,7 @@ final class FrozenWalk {
       }
       int place = station.firstPlace + Math.min(visit.place(), station.spec.alike()) - 1;
       int wanted = station.stateFor(load);
-      int was = walk.state[walk.map.placeState + place];
+      int was = stateBefore(walk, station, visit);
       int cost = station.setupCost[was][wanted];
       tally[Tally.COLOUR_COST] += cost;
       if (cost > 0 || station.setupMin[was][wanted] > 0) {

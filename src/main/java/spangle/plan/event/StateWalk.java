@@ -1,10 +1,12 @@
 package spangle.plan.event;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -78,6 +80,9 @@ final class StateWalk {
       LoadState state = loads.get(id);
       if (state != null) {
         String why = contradiction(event, state);
+        if (why.isEmpty() && hangs(event, state)) {
+          why = carriedBy(id).map(o -> stillCarries(id, o)).orElse("");
+        }
         if (why.isEmpty()) {
           loads.put(id, after(event, state));
         } else {
@@ -85,6 +90,42 @@ final class StateWalk {
         }
       }
     }
+  }
+
+  private static boolean hangs(Event event, LoadState state) {
+    return !state.stage().fixed()
+        && (event.kind() == EventKind.HUNG || event.kind() == EventKind.STARTED);
+  }
+
+  private String stillCarries(String id, String other) {
+    PlannedLoad load = loadById.get(id);
+    return load == null
+        ? ""
+        : load.carrierId()
+            + " number "
+            + load.carrierNumber()
+            + " still carries "
+            + other
+            + ": report that one done first";
+  }
+
+  /** The load that hangs on the same numbered carrier and is not off it. */
+  private Optional<String> carriedBy(String id) {
+    PlannedLoad load = loadById.get(id);
+    return loads.values().stream()
+        .filter(s -> s.stage() == Stage.HUNG || s.stage() == Stage.IN_PROCESS)
+        .map(LoadState::load)
+        .filter(o -> !o.equals(id))
+        .filter(
+            o -> {
+              PlannedLoad other = loadById.get(o);
+              return load != null
+                  && other != null
+                  && load.carrierNumber() > 0
+                  && other.carrierNumber() == load.carrierNumber()
+                  && other.carrierId().equals(load.carrierId());
+            })
+        .findFirst();
   }
 
   private static LoadState after(Event event, LoadState state) {
@@ -133,7 +174,9 @@ final class StateWalk {
       return;
     }
     if (isDown(event.station(), event.atMin())) {
-      refuse(event, event.station() + " is broken already");
+      refuse(
+          event,
+          event.station() + " is broken already: report it repaired, or strike the first report");
       return;
     }
     down.add(new Down(event.station(), event.atMin(), until));
@@ -181,18 +224,34 @@ final class StateWalk {
       return;
     }
     int now = event.atMin();
-    for (LoadState state : List.copyOf(loads.values())) {
-      PlannedBatch batch = batchOfLoad.get(state.load());
-      PlannedLoad load = loadById.get(state.load());
+    for (String id : inTime()) {
+      LoadState state = loads.getOrDefault(id, LoadState.planned(id, ""));
+      PlannedBatch batch = batchOfLoad.get(id);
+      PlannedLoad load = loadById.get(id);
       boolean counts = event.number() > known || fixedBefore.contains(state.load());
       if (batch == null || load == null || !counts || !state.suspect().isEmpty()) {
         continue;
       }
       Stage stage = stageAt(batch, load, now);
-      if (stage.compareTo(state.stage()) > 0 && !wasInTheWay(batch, load, now)) {
+      boolean carrierFree = state.stage().fixed() || carriedBy(id).isEmpty();
+      if (stage.compareTo(state.stage()) > 0 && carrierFree && !wasInTheWay(batch, load, now)) {
         loads.put(state.load(), raised(state, batch, load, stage));
       }
     }
+  }
+
+  /** Loads in the order in which they hang: a carrier is given on from one to the next. */
+  private List<String> inTime() {
+    List<String> ids = new ArrayList<>(loads.keySet());
+    Comparator<String> byFirst =
+        Comparator.comparingInt(
+            id -> {
+              PlannedBatch batch = batchOfLoad.get(id);
+              PlannedLoad load = loadById.get(id);
+              return batch == null || load == null ? 0 : LoadTimes.first(batch, load);
+            });
+    ids.sort(byFirst.thenComparing(Comparator.naturalOrder()));
+    return ids;
   }
 
   private static LoadState raised(
