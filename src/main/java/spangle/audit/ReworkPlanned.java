@@ -71,14 +71,15 @@ final class ReworkPlanned implements LogRule {
       for (PlannedLoad load : batch.loads()) {
         for (String id : load.lotIds()) {
           Lot lot = lots.get(id);
-          boolean own =
-              lot != null
-                  && lot.lastLeg()
-                  && lot.leg() == 0
-                  && chained.add(id)
-                  && lot.jobId().equals(rejection.job())
-                  && lot.partId().equals(rejection.part());
-          finished += own && finished(found, batch, load) ? lot.pieces() : 0;
+          if (lot != null
+              && lot.lastLeg()
+              && lot.leg() == 0
+              && chained.add(id)
+              && lot.jobId().equals(rejection.job())
+              && lot.partId().equals(rejection.part())
+              && finished(found, batch, load)) {
+            finished += lot.pieces();
+          }
         }
       }
     }
