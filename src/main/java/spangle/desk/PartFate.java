@@ -51,11 +51,24 @@ public record PartFate(
     for (LeftOut left : file.plan().leftOut()) {
       Lot lot = lots.get(left.lotId());
       if (lot != null && lot.lastLeg()) {
-        add(fates, lot, 0, OptionalInt.empty(), lot.pieces(), firstReason(file, lot, left));
+        add(
+            fates,
+            lot,
+            0,
+            OptionalInt.empty(),
+            lot.pieces(),
+            firstReason(file, lot, left) + earliest(left));
       }
     }
     file.gates().stream().filter(gate -> !gate.open()).forEach(gate -> hold(fates, gate));
     return fates;
+  }
+
+  /** When it can be had, as far as that is known. */
+  static String earliest(LeftOut left) {
+    return left.earliestMin().isEmpty()
+        ? ""
+        : "; earliest " + DayWords.of(left.earliestMin().getAsInt());
   }
 
   /** A later leg is left out because of an earlier one: the first of them has the reason. */

@@ -109,7 +109,7 @@ public final class PlanDesk {
       return new Outcome(reading.problems(), Optional.empty());
     }
     PreparedWeek week = BriefMaker.prepare(reading.input().get());
-    Plan plan = solver.solve(week.brief(), options, progress);
+    Plan plan = EarliestDates.in(week, solver.solve(week.brief(), options, progress));
     List<Finding> findings = Audit.of(week.brief(), plan);
     StoreDesk stores = new StoreDesk(week, plan);
     List<Purchase> purchases = stores.purchases();

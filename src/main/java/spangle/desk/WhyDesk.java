@@ -188,7 +188,13 @@ public final class WhyDesk {
               .map(LeftOut::reason)
               .findFirst()
               .orElse("not planned");
-      return of + "not in this week: " + reason;
+      String earliest =
+          plan.leftOut().stream()
+              .filter(o -> o.lotId().equals(last.id()))
+              .map(PartFate::earliest)
+              .findFirst()
+              .orElse("");
+      return of + "not in this week: " + reason + earliest;
     }
     PlannedLoad load = loads.get(last.id());
     PlannedBatch batch = batches.get(last.id());

@@ -71,4 +71,33 @@ public record Lot(
   public String likeness() {
     return jobId + '\n' + partId + '\n' + leg + '\n' + pieces + '\n' + finish.key();
   }
+
+  /** The same lot with another weight. */
+  public Lot counting(int otherWeight) {
+    return new Lot(
+        id,
+        jobId,
+        partId,
+        label,
+        pieces,
+        leg,
+        after,
+        lineId,
+        finish,
+        alone,
+        batchGroup,
+        readyMin,
+        dueMin,
+        otherWeight,
+        lastLeg,
+        dwells,
+        machines,
+        carriers,
+        item,
+        visits,
+        areaM2,
+        massKg,
+        materialKg,
+        kitIds);
+  }
 }

@@ -100,8 +100,23 @@ public final class BriefMaker {
       lots.addAll(stand.stopped());
       return;
     }
-    lots.addAll(stand.lots(part, made.legs(), kitIds(job, line)));
+    List<String> kits = kitIds(job, line);
+    stand.lots(part, made.legs(), kits).stream().map(l -> kitsFirst(l, kits)).forEach(lots::add);
     held.addAll(stand.notArrived(part));
+  }
+
+  /**
+   * What is short goes to kits first: a lot a kit waits for counts as much as the kit, and one more
+   * than the same part for stock.
+   */
+  private Lot kitsFirst(Lot lot, List<String> kitIds) {
+    int weight =
+        input.kits().stream()
+            .filter(k -> kitIds.contains(k.id()))
+            .mapToInt(k -> Math.max(k.weight(), lot.weight()) + 1)
+            .max()
+            .orElse(lot.weight());
+    return lot.counting(weight);
   }
 
   private List<String> kitIds(Job job, PartLine line) {

@@ -10,7 +10,9 @@ import spangle.equipment.CarrierProfile;
 import spangle.equipment.CraneProfile;
 import spangle.equipment.KettleProfile;
 import spangle.equipment.OvenProfile;
+import spangle.equipment.Pace;
 import spangle.equipment.Profile;
+import spangle.equipment.StationProfile;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
@@ -56,13 +58,39 @@ final class LineReader {
           station.quantity("starts_at", QuantityKind.TEMPERATURE, Range.of(0, 400));
       double level = station.quantityOr("level", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
       double dross = station.quantityOr("dross", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
+      OptionalDouble crew = station.number("crew_pct", Range.of(10, 100));
       station.finish();
       if (id.isPresent() && profile.isPresent()) {
-        stations.add(
-            new StationUse(id.get(), profile.get(), count, startsWith, startsAt, level, dross));
+        Profile manned = crew.isEmpty() ? profile.get() : slowed(profile.get(), crew.getAsDouble());
+        stations.add(new StationUse(id.get(), manned, count, startsWith, startsAt, level, dross));
       }
     }
     return stations;
+  }
+
+  /** A station with part of its crew takes longer by as much; ovens and tanks do not care. */
+  private static Profile slowed(Profile profile, double crewPct) {
+    if (!(profile instanceof StationProfile p)) {
+      return profile;
+    }
+    double factor = 100 / crewPct;
+    Pace pace = p.pace();
+    return new StationProfile(
+        p.name(),
+        p.title(),
+        p.kind(),
+        p.inside(),
+        p.usable(),
+        p.maxMassKg(),
+        p.manning(),
+        new Pace(
+            pace.fixedMin() * factor,
+            pace.perPieceMin() * factor,
+            pace.perM2Min() * factor,
+            pace.perKgMin() * factor),
+        p.longestWaitAfterMin(),
+        p.celsius(),
+        p.cautions());
   }
 
   List<CarrierUse> carriers(Fields line) {

@@ -17,6 +17,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.equipment.Pace;
+import spangle.equipment.StationProfile;
 import spangle.intake.problem.Problem;
 import spangle.intake.week.Shop;
 import spangle.intake.week.ShopLine;
@@ -100,6 +102,30 @@ class OverlayTest {
     assertThat(after.count()).isEqualTo(7);
     assertThat(after.profile()).isEqualTo(before.profile());
     assertThat(stations(other, "zinc")).isEqualTo(stations(plain, "zinc"));
+  }
+
+  @Test
+  void aStationWithHalfItsCrewTakesTwiceAsLongAndAnOvenDoesNotCare() throws IOException {
+    Shop plain = WeekReader.read(HARBOUR).input().orElseThrow().shop();
+    Shop other =
+        shop(
+            """
+            title: one sprayer away
+            shop:
+              lines:
+                - id: powder
+                  stations: [{id: booth, crew_pct: 50}, {id: oven-1, crew_pct: 50}]
+            """);
+
+    Pace before = ((StationProfile) station(plain, "powder", "booth").profile()).pace();
+    Pace after = ((StationProfile) station(other, "powder", "booth").profile()).pace();
+    assertThat(after.fixedMin()).isEqualTo(2 * before.fixedMin());
+    assertThat(after.variableMin(10, 4, 2)).isEqualTo(2 * before.variableMin(10, 4, 2));
+    assertThat(station(other, "powder", "oven-1")).isEqualTo(station(plain, "powder", "oven-1"));
+    assertThat(
+            read("title: nobody\nshop: {lines: [{id: powder, stations: [{id: booth, crew_pct: 0}]}]}")
+                .stopped())
+        .isTrue();
   }
 
   private static StationUse station(Shop shop, String line, String id) {

@@ -1,0 +1,60 @@
+package spangle.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import spangle.audit.Audit;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.read.WeekReader;
+import spangle.plan.LeftOut;
+import spangle.plan.Plan;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+import spangle.solve.Solver;
+
+/** What an overfull week leaves out has a date behind it, and the plan itself stays as it was. */
+class EarliestDatesTest {
+  private static final PreparedWeek WEEK =
+      BriefMaker.prepare(WeekReader.read(Path.of("samples/harbour-week")).input().orElseThrow());
+  private static final Plan PLAN =
+      new Solver().solve(WEEK.brief(), new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY);
+
+  @Test
+  void lotsWithoutRoomGetADateBehindTheWeek() {
+    Plan dated = EarliestDates.in(WEEK, PLAN);
+
+    List<LeftOut> noRoom =
+        dated.leftOut().stream()
+            .filter(l -> l.code().equals("no-time") && startsARoute(l.lotId()))
+            .toList();
+    assertThat(noRoom).isNotEmpty();
+    assertThat(noRoom)
+        .allSatisfy(
+            l -> assertThat(l.earliestMin().orElse(-1)).isGreaterThan(WEEK.brief().horizonMin()));
+  }
+
+  /** A later leg whose zinc is planned may have spoiled by then: it rightly gets no date. */
+  private static boolean startsARoute(String lotId) {
+    return WEEK.brief().lots().stream().anyMatch(l -> l.id().equals(lotId) && l.after().isEmpty());
+  }
+
+  @Test
+  void nothingElseOfThePlanChanges() {
+    Plan dated = EarliestDates.in(WEEK, PLAN);
+
+    assertThat(dated.batches()).isEqualTo(PLAN.batches());
+    assertThat(dated.figures()).isEqualTo(PLAN.figures());
+    assertThat(dated.leftOut())
+        .extracting(LeftOut::lotId)
+        .containsExactlyElementsOf(PLAN.leftOut().stream().map(LeftOut::lotId).toList());
+    assertThat(Audit.of(WEEK.brief(), dated)).isEmpty();
+  }
+
+  @Test
+  void twoAnswersAreTheSame() {
+    assertThat(EarliestDates.in(WEEK, PLAN)).isEqualTo(EarliestDates.in(WEEK, PLAN));
+  }
+}
