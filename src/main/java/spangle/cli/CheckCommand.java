@@ -37,6 +37,7 @@ import spangle.intake.problem.Severity;
       "",
       "Example:",
       "  spangle check samples/harbour-week",
+      "  spangle check samples/harbour-week --with samples/what-if/absent-sprayer.yaml",
       "  spangle check samples/dirty-week --copy clean-week"
     })
 final class CheckCommand implements Callable<Integer> {
