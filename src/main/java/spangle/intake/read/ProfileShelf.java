@@ -19,7 +19,7 @@ import spangle.intake.source.YamlSource;
  */
 public final class ProfileShelf {
   /** Kettles that come with the program, smallest first. */
-  static final List<String> KETTLES = List.of("kettle-small", "kettle-medium", "kettle-long");
+  static final List<String> KETTLES = List.of("kettle-small", "kettle-medium", "kettle-large", "kettle-long");
 
   /** Names of all profiles that come with the program, for hints. */
   static final List<String> NAMES =
@@ -40,12 +40,14 @@ public final class ProfileShelf {
           "hall-crane",
           "hanging-place",
           "jigging-place",
+          "kettle-large",
           "kettle-long",
           "kettle-medium",
           "kettle-small",
           "liquid-booth",
           "liquid-oven",
           "long-beam",
+          "pallet",
           "pickle-tank",
           "powder-booth",
           "quench-tank",
@@ -54,6 +56,7 @@ public final class ProfileShelf {
           "spin-basket",
           "spray-washer",
           "tall-cart",
+          "truck-floor",
           "unhanging-place");
 
   private ProfileShelf() {}
