@@ -28,10 +28,15 @@ final class FitWords {
   /** A part of a week: the answer, its gates and holes, every station. */
   static void print(PartFit fit, PrintWriter out) {
     out.println(fit.job() + "/" + fit.part() + " " + fit.name());
+    if (fit.gates().stream().anyMatch(GateState::isShut)) {
+      out.println("NOT TO BE HUNG: a gate is shut");
+    }
     body(fit.answer(), out);
     fit.gates().stream()
         .filter(g -> g.standing() != GateState.Standing.CLEAR)
-        .forEach(g -> out.println("Gate " + g.line()));
+        .forEach(
+            g ->
+                out.println("Gate " + g.line() + (g.isShut() ? "; opens with: " + g.opens() : "")));
     for (PartFit.HollowHoles hollow : fit.hollows()) {
       out.println("Holes: " + hollow.count() + " x " + hollow.need().hollow().words());
       hollow.need().vent().ifPresent(h -> out.println("  vent  " + holes(h)));

@@ -35,8 +35,11 @@ public final class FitSheets {
             verdict(fit.answer()),
             FitWording.attitude(fit.answer()) + limit(fit.answer()),
             figures(fit.answer()),
-            drawing(fit),
+            fit.hollows().isEmpty()
+                ? drawing(fit)
+                : KettleDrawing.low(fit.answer(), fit.kettle(), holes(fit)),
             fit.hollows().stream().map(FitSheets::row).toList(),
+            fit.gates().stream().anyMatch(GateState::isShut),
             fit.gates().stream()
                 .filter(g -> g.standing() != GateState.Standing.CLEAR)
                 .map(g -> g.line() + (g.isShut() ? ". Opens with: " + g.opens() : ""))
@@ -60,6 +63,7 @@ public final class FitSheets {
             figures(answer),
             drawing(answer, kettle),
             List.of(),
+            false,
             List.of(),
             List.of(),
             answer.cautions(),

@@ -75,7 +75,7 @@ final class GateCases {
         known(line.hollows().welded()),
         shape.map(s -> ONE_PIECE.contains(s.form())).orElse(false),
         hollow(line),
-        line.hollows().members().stream().map(m -> member(m, line.metal().thicknessMm())).toList(),
+        members(line),
         answered(line.hollows().overlapsTold(), !line.hollows().overlaps().isEmpty()),
         line.hollows().overlaps().stream().map(GateCases::contact).toList(),
         known(line.hollows().pockets()),
@@ -88,11 +88,38 @@ final class GateCases {
         part.massKg());
   }
 
-  /** A drawing that shows a closed hollow is believed before a row that says there is none. */
+  /** A drawing or shape that shows a closed hollow is believed before a row that says no. */
   private static Known hollow(PartLine line) {
     boolean drawn =
         line.body().drawn().map(s -> s instanceof Solid b && b.voids() > 0).orElse(false);
-    return drawn ? Known.YES : known(line.hollows().told());
+    boolean closedBox =
+        line.body().shape().map(s -> s.form() == ShapeWords.Form.BOX && !s.open()).orElse(false);
+    return drawn || closedBox ? Known.YES : known(line.hollows().told());
+  }
+
+  /** The members on record; a tube or pipe that is told to be closed is one without holes. */
+  private static List<GateCase.Member> members(PartLine line) {
+    double wall = line.metal().thicknessMm();
+    if (!line.hollows().members().isEmpty() || !line.hollows().told().yes()) {
+      return line.hollows().members().stream().map(m -> member(m, wall)).toList();
+    }
+    return line.body().shape().stream()
+        .filter(s -> s.form() == ShapeWords.Form.TUBE || s.form() == ShapeWords.Form.PIPE)
+        .map(s -> member(closed(s), wall))
+        .toList();
+  }
+
+  private static Hollow closed(ShapeWords shape) {
+    List<Double> sizes = shape.sizesMm();
+    boolean round = shape.form() == ShapeWords.Form.PIPE;
+    return new Hollow(
+        1,
+        sizes.get(0),
+        round ? sizes.get(0) : sizes.get(1),
+        sizes.get(round ? 1 : 2),
+        round,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** The open face is one of the largest: it stands upright when the shortest side lies across. */

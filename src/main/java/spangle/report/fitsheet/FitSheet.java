@@ -11,6 +11,7 @@ import java.util.List;
  * @param figures figures with their names
  * @param drawing one svg element
  * @param holes holes to make; may be empty
+ * @param shut true where a gate is shut: it must not be dipped, however well it fits
  * @param gates gates that are shut or opened; may be empty
  * @param stations every station alone; may be empty
  * @param cautions what to mind
@@ -24,6 +25,7 @@ public record FitSheet(
     List<Figure> figures,
     String drawing,
     List<HoleRow> holes,
+    boolean shut,
     List<String> gates,
     List<Figure> stations,
     List<String> cautions,

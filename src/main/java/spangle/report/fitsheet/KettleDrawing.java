@@ -21,7 +21,6 @@ public final class KettleDrawing {
   static final double WIDTH = 1000;
   private static final double GAP = 34;
   private static final double TOP = 150;
-  private static final double FOOT = 72;
   private static final double PAGE_TALLEST = 380;
   private static final double PAGE_SIZE = 23;
   private static final double SHEET_TALLEST = 235;
@@ -95,7 +94,7 @@ public final class KettleDrawing {
             scale);
     end(end);
     return pencil.svg(
-        WIDTH, floor + FOOT, answer.verdict().code() + ", " + String.join(", ", titles));
+        WIDTH, floor + 2 * size + 22, answer.verdict().code() + ", " + String.join(", ", titles));
   }
 
   private Optional<Outline> part() {
@@ -167,14 +166,14 @@ public final class KettleDrawing {
     }
     pencil.words(
         view.x(tank.usable().lengthMm() / 2),
-        view.y(-tank.floorMm()) + 28,
+        view.y(-tank.floorMm()) + size + 7,
         size,
         "middle",
         true,
         title + (tank.liquid() ? "" : " (room, door)"));
     pencil.words(
         view.x(tank.usable().lengthMm() / 2),
-        view.y(-tank.floorMm()) + 54,
+        view.y(-tank.floorMm()) + 2 * size + 10,
         size - 3,
         "middle",
         false,
@@ -361,10 +360,15 @@ public final class KettleDrawing {
           view.x(width / 2), y - 22, size - 3, "middle", false, spare(width - across).substring(2));
     }
     pencil.words(
-        view.x(width / 2), view.y(-tank.floorMm()) + 28, size, "middle", true, "from the end");
+        view.x(width / 2),
+        view.y(-tank.floorMm()) + size + 7,
+        size,
+        "middle",
+        true,
+        "from the end");
     pencil.words(
         view.x(width / 2),
-        view.y(-tank.floorMm()) + 54,
+        view.y(-tank.floorMm()) + 2 * size + 10,
         size - 3,
         "middle",
         false,

@@ -88,4 +88,13 @@ class GateRecordsTest {
       assertThat(bad()).singleElement().matches(p -> p.why().contains("never opened"));
     }
   }
+
+  /** Six closed faces hold a space, whatever the row says of hollows. */
+  @Test
+  void aClosedBoxIsAHollowEvenWhereTheRowSaysNo() throws IOException {
+    Path jobs = folder.resolve("jobs/enclosures.yaml");
+    String rows = Files.readString(jobs);
+    Files.writeString(jobs, rows.replace("box 4250x700x400 mm open front", "box 4250x700x400 mm"));
+    assertThat(shut(WHOLE)).contains("hollow-closed");
+  }
 }
