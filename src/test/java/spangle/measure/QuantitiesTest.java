@@ -55,6 +55,17 @@ class QuantitiesTest {
         "TEMPERATURE | 273.15K | 0",
         "TEMPERATURE_DIFFERENCE | 54F | 30",
         "TEMPERATURE_DIFFERENCE | 30 K | 30",
+        "AIR_FLOW | 6000 m3/h | 6000",
+        "AIR_FLOW | 100 m3/min | 6000",
+        "AIR_FLOW | 2 m3/s | 7200",
+        "AIR_FLOW | 1000cfm | 1699.01079552",
+        "MASS_FLOW | 15 kg/h | 15",
+        "MASS_FLOW | 250 g/min | 15",
+        "MASS_FLOW | 10 lb/h | 4.5359237",
+        "VOLUME_FLOW | 9 l/h | 9",
+        "VOLUME_FLOW | 150 ml/min | 9",
+        "VOLUME_FLOW | 1 l/min | 60",
+        "VOLUME_FLOW | 1 gal/h | 3.785411784",
         "DURATION | 1.5 h | 90",
         "DURATION | 90s | 1.5",
         "DURATION | 2 days | 2880",
@@ -178,5 +189,20 @@ class QuantitiesTest {
     } catch (MeasureException complaint) {
       assertThat(complaint).message().isNotBlank();
     }
+  }
+
+  /** A length in inches keeps its number, because some standards have rows of their own for it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"1/8in | 0.125", "2 1/2 inch | 2.5", "5/8\" | 0.625", "0.25 IN | 0.25"})
+  void inchesAreKept(String text, double inches) {
+    assertThat(Quantities.inches(text)).hasValue(inches);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"3mm", "1ft", "3", "in", "thin"})
+  void whatIsNotInInchesHasNone(String text) {
+    assertThat(Quantities.inches(text)).isEmpty();
   }
 }

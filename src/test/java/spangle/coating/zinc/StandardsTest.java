@@ -192,6 +192,19 @@ class StandardsTest {
     assertThatThrownBy(() -> AstmA153.hardware(1, 0)).isInstanceOf(MeasureException.class);
   }
 
+  /** ASTM A153, 2016: the classes as rows; mass is the printed one, thickness the printed one. */
+  @Test
+  void astmA153AsRows() {
+    ZincRow row = AstmA153.B3.row();
+    assertThat(row.coatingGM2()).isCloseTo(397, within(1e-9));
+    assertThat(row.tableMassGM2().orElseThrow()).isEqualTo(397);
+    assertThat(row.meanUm()).isEqualTo(56);
+    assertThat(row.localUm()).isEqualTo(48);
+    assertThat(row.rule()).isEqualTo("ASTM A153 (2016) Table 1, class B-3");
+    assertThat(AstmA153.D.row().rule()).endsWith("class D");
+    assertThat(row.fromMemory()).isFalse();
+  }
+
   /** The standard's own thickness and mass of each A153 class belong together. */
   @Test
   void astmA153MassesMatchTheirThickness() {
