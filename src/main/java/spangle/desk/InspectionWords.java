@@ -20,7 +20,7 @@ final class InspectionWords {
     return String.format(
         Locale.ROOT,
         "%s: measure %d of %d, %s, %d readings in it; no area under %.0f um, mean not under %.0f.",
-        part.partId(),
+        part.description(),
         check.articles(),
         part.pieces(),
         areas,

@@ -25,18 +25,22 @@ final class MixWords {
             .map(share -> String.format(Locale.ROOT, "%.2f", unthinned * share))
             .collect(Collectors.joining(" + "));
     String thinner =
-        paint.thinnerPct() > 0
-            ? String.format(Locale.ROOT, " + %.2f thinner", litres - unthinned)
-            : "";
+        paint.thinnerPct() > 0 ? String.format(Locale.ROOT, " + %.2f", litres - unthinned) : "";
     String potLife =
         paint.potLifeMin().isPresent()
             ? String.format(
                 Locale.ROOT,
-                "; use it within %d min at %.0f C, %.0f min at 30 C, mix only so much",
+                "; use within %d min at %.0f C, %.0f at 30 C",
                 paint.potLifeMin().getAsInt(),
                 PotLife.USUAL_C,
                 new PotLife(paint.potLifeMin().getAsInt(), PotLife.USUAL_C).minutesAt(30))
             : "";
-    return String.format(Locale.ROOT, "by volume, base first: %s%s l%s", parts, thinner, potLife);
+    return String.format(
+        Locale.ROOT,
+        "%s%s l by volume, base first%s%s",
+        parts,
+        thinner,
+        thinner.isEmpty() ? "" : ", thinner last",
+        potLife);
   }
 }
