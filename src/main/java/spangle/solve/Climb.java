@@ -61,7 +61,7 @@ final class Climb {
     Heat heat = gently ? Heat.of(floor).gentle() : Heat.of(floor);
     long perLot = floor.isCoupled() ? PER_LOT_WALKED : PER_LOT;
     long whole = Math.max(FEWEST, perLot * floor.lots.length);
-    Rounds rounds = new Rounds(heat, pace, whole, meeting, thread, first);
+    Rounds rounds = new Rounds(heat, pace, floor.lots.length, whole, meeting, thread, first);
     Cooling cooling = new Cooling(rounds, seed);
     MoveBook book = new MoveBook(floor, first, seed);
     MoveStream moves = new MoveStream(book, new WeekClock(floor), rounds, cooling, pace);

@@ -19,6 +19,12 @@ final class Rounds {
   /** What is left is not parted again when it is shorter than this many rounds. */
   private static final double MERGED = 1.5;
 
+  /** From the full heat only with a whole round ahead; measured on weeks of a thousand lots. */
+  private static final double HASTE = 1.5;
+
+  /** Weeks of more lots begin cooler, so that they get better from the first second on. */
+  private static final double BIG = 500;
+
   /** The search ends after so many rounds in vain that took this long or this part of its time. */
   private static final int PATIENCE = 4;
 
@@ -27,6 +33,7 @@ final class Rounds {
 
   private final Heat heat;
   private final Pace pace;
+  private final int lots;
   private final long whole;
   private final Meeting meeting;
   private final int thread;
@@ -45,9 +52,18 @@ final class Rounds {
   /**
    * Rounds of about {@code whole} moves each.
    *
+   * @param lots number of lots of the week
    * @param thread number of the thread, from 0
    */
-  Rounds(Heat heat, Pace pace, long whole, Meeting meeting, int thread, WeekPlan first) {
+  Rounds(
+      Heat heat,
+      Pace pace,
+      int lots,
+      long whole,
+      Meeting meeting,
+      int thread,
+      WeekPlan first) {
+    this.lots = lots;
     this.heat = heat;
     this.pace = pace;
     this.whole = whole;
@@ -97,10 +113,16 @@ final class Rounds {
       return null;
     }
     round++;
-    double warmth = round == 1 ? 1 : WARMTH[(round - 2 + thread) % WARMTH.length];
+    double warmth = round == 1 ? opening() : WARMTH[(round - 2 + thread) % WARMTH.length];
     last = pace.remaining() < MERGED * whole;
     begin(whole, Math.max(2 * heat.cold(), warmth * heat.hot()));
     return best;
+  }
+
+  /** Where too few moves are left to cool a big week down slowly, it is not made so hot. */
+  private double opening() {
+    double share = Math.min(1, (double) pace.remaining() / whole);
+    return Math.pow(share, HASTE) * Math.min(1, BIG / lots);
   }
 
   private double patience() {
