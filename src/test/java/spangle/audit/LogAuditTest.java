@@ -1,0 +1,129 @@
+package spangle.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.powderLot;
+import static spangle.plan.PlanFixtures.simpleBake;
+import static spangle.plan.PlanFixtures.yard;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import spangle.plan.Brief;
+import spangle.plan.Finding;
+import spangle.plan.Plan;
+import spangle.plan.PlanFixtures;
+import spangle.plan.PlannedBatch;
+import spangle.plan.event.EventKind;
+import spangle.plan.event.Said;
+
+/** P1 hangs from 360 to 400, P2 from 420; the new plan is made at 410. */
+class LogAuditTest {
+  private static final PlannedBatch FIRST = simpleBake("oven-1 #1", "P1", 360, "A");
+  private static final PlannedBatch SECOND = simpleBake("oven-1 #2", "P2", 420, "B");
+  private static final Brief BEFORE = yard().lots(powderLot("A"), powderLot("B")).build();
+  private static final Plan KEPT = PlanFixtures.plan(FIRST, SECOND);
+  private static final int AT = 410;
+
+  private static List<Finding> audit(
+      Said said, Brief brief, Plan plan, Map<String, Integer> heldB) {
+    return LogAudit.of(
+        new LogAudit.Case(
+            BEFORE,
+            KEPT,
+            0,
+            said.log(),
+            said.log().last(),
+            AT,
+            brief,
+            plan,
+            List.of(
+                new LogAudit.PartOrder("job-A", "part-A", 4, Map.of()),
+                new LogAudit.PartOrder("job-B", "part-B", 4, heldB))));
+  }
+
+  private static Brief now() {
+    return yard().lots(powderLot("A"), powderLot("B")).frozen(FIRST).build();
+  }
+
+  private static void keeps(Said said, Plan plan) {
+    assertThat(audit(said, now(), plan, Map.of())).isEmpty();
+  }
+
+  private static void breaks(String rule, Said said, Plan plan) {
+    assertThat(audit(said, now(), plan, Map.of())).extracting(Finding::rule).containsExactly(rule);
+  }
+
+  private static Said hung() {
+    return new Said().load(370, EventKind.HUNG, "P1");
+  }
+
+  @Test
+  void whatHangsKeepsItsPlaceAndMayOnlyBeLater() {
+    keeps(hung(), KEPT);
+    PlannedBatch later = simpleBake("oven-1 #1", "P1", 380, "A");
+    Brief slipped = yard().lots(powderLot("A"), powderLot("B")).frozen(later).build();
+    assertThat(audit(hung(), slipped, PlanFixtures.plan(later, SECOND), Map.of())).isEmpty();
+    Brief away = yard().lots(powderLot("A"), powderLot("B")).build();
+    PlannedBatch elsewhere =
+        PlanFixtures.bake(
+            "oven-2 #1", "oven-2", 0, 430, 450, PlanFixtures.simpleLoad("P1", 415, "A"));
+    assertThat(audit(hung(), away, PlanFixtures.plan(elsewhere, SECOND), Map.of()))
+        .extracting(Finding::rule)
+        .containsExactly("hung-unmoved");
+    assertThat(audit(hung(), away, PlanFixtures.plan(SECOND), Map.of()))
+        .extracting(Finding::words)
+        .containsExactly("was reported hung and is not in the plan any more");
+  }
+
+  @Test
+  void noPieceIsLost() {
+    Brief lost = yard().lots(powderLot("A")).frozen(FIRST).build();
+    assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of()))
+        .extracting(Finding::words)
+        .containsExactly("4 ordered, 0 in lots, 0 held, 0 not arrived");
+    assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of("vents", 4))).isEmpty();
+    assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of("not-arrived", 4))).isEmpty();
+  }
+
+  @Test
+  void rejectedPiecesGoRoundOnce() {
+    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4);
+    breaks("rework-planned", said, KEPT);
+    Brief again =
+        yard()
+            .lots(
+                powderLot("A"), powderLot("B"), powderLot("job-A/part-A#r3").of("job-A", "part-A"))
+            .frozen(FIRST)
+            .build();
+    assertThat(audit(said, again, KEPT, Map.of())).isEmpty();
+    // More than were finished: the rejection does not count and nothing need go round.
+    keeps(hung().rejected(405, "job-B", "part-B", 2), KEPT);
+  }
+
+  @Test
+  void aShutGateLetsNothingBegin() {
+    assertThat(audit(hung(), now(), KEPT, Map.of("vents", 4)))
+        .extracting(Finding::rule)
+        .contains("gates-shut");
+    assertThat(audit(hung(), now(), KEPT, Map.of("not-arrived", 0)))
+        .extracting(Finding::rule)
+        .doesNotContain("gates-shut");
+  }
+
+  @Test
+  void nothingIsPlannedWhereSomethingIsBroken() {
+    // P2 is in the oven from 435 to 455.
+    breaks("out-of-use", hung().broken(405, "oven-1", 440), KEPT);
+    keeps(hung().broken(405, "oven-1", 435), KEPT);
+    keeps(
+        hung().station(404, EventKind.BROKEN, "oven-1").station(408, EventKind.REPAIRED, "oven-1"),
+        KEPT);
+  }
+
+  @Test
+  void whatDoesNotHangBeginsFromNowOn() {
+    PlannedBatch past = simpleBake("oven-1 #2", "P2", 409, "B");
+    breaks("nothing-in-the-past", hung(), PlanFixtures.plan(FIRST, past));
+    keeps(hung(), PlanFixtures.plan(FIRST, simpleBake("oven-1 #2", "P2", 410, "B")));
+  }
+}
