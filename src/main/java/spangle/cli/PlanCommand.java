@@ -24,7 +24,11 @@ import spangle.solve.SolveOptions;
 @Command(
     name = "plan",
     mixinStandardHelpOptions = true,
-    description = "Plans a week folder: rack loads, oven batches, dips, and what to buy.",
+    description = {
+      "Plans a week folder: rack loads, oven batches, dips, and what to buy.",
+      "It also says what no plan of the same lots can go under, and what the usual rule of a shop"
+          + " (due date, then colour, each rack filled in turn) makes of the week."
+    },
     footer = {
       "",
       "Ctrl-C ends the search and writes the best plan so far.",

@@ -47,8 +47,7 @@ final class BatchFloor {
           Comparator.comparingInt((OpenLot lot) -> -lot.dwell).thenComparing(lot -> lot.lot.id()));
       List<OpenLot> largeFirst = new ArrayList<>(lots);
       largeFirst.sort(
-          Comparator.comparingDouble(
-                  (OpenLot lot) -> -Math.max(lot.placesShare, lot.machineMassShare))
+          Comparator.comparingDouble((OpenLot lot) -> -lot.largestShare())
               .thenComparing(lot -> lot.lot.id()));
       longStrangers = LineWork.strangers(longFirst, Company::mayShareMachine);
       largeStrangers = LineWork.strangers(largeFirst, Company::mayShareMachine);
@@ -63,9 +62,13 @@ final class BatchFloor {
 
     /** By places, of lots and of the loads they must at least make, and by mass. */
     int capacity(List<OpenLot> lots, boolean thoroughly) {
-      int places = LoadFloor.fewest(lots, lot -> lot.placesShare);
-      int mass = LoadFloor.fewest(lots, lot -> lot.machineMassShare);
-      return Math.max(Math.max(places, mass), byLoads(lots, thoroughly));
+      int fewest = byLoads(lots, thoroughly);
+      for (int k = 0; k < OpenLot.RESOURCES; k++) {
+        int resource = k;
+        fewest = Math.max(fewest, LoadFloor.fewest(lots, lot -> lot.placesShare[resource]));
+        fewest = Math.max(fewest, LoadFloor.fewest(lots, lot -> lot.machineMassShare[resource]));
+      }
+      return fewest;
     }
 
     private static int byLoads(List<OpenLot> lots, boolean thoroughly) {

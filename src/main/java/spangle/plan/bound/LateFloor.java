@@ -74,7 +74,7 @@ final class LateFloor {
     for (Lot lot : work.started) {
       late += lot.lastLeg() && ends.of(lot) > lot.dueMin() ? lot.weight() : 0;
     }
-    List<Need> needs = new ArrayList<>();
+    List<OpenLot> open = new ArrayList<>();
     for (OpenLot each : work.open) {
       Lot lot = each.lot;
       if (!lot.lastLeg()) {
@@ -84,15 +84,24 @@ final class LateFloor {
       if (end != EarliestEnds.NEVER && end > lot.dueMin()) {
         late += lot.weight();
       } else if (lot.weight() > 0) {
-        needs.add(
-            new Need(
-                ends.atMachine(lot, work.line),
-                lot.dueMin() - EarliestEnds.minutesBehind(lot, work.line),
-                lot.weight(),
-                each.placesShare * each.dwell));
+        open.add(each);
       }
     }
-    return late + crowded(work, needs);
+    long most = 0;
+    for (int k = 0; k < OpenLot.RESOURCES; k++) {
+      int resource = k;
+      List<Need> needs = open.stream().map(each -> need(each, resource, work, ends)).toList();
+      most = Math.max(most, crowded(work, needs));
+    }
+    return late + most;
+  }
+
+  private static Need need(OpenLot each, int resource, LineWork work, EarliestEnds ends) {
+    return new Need(
+        ends.atMachine(each.lot, work.line),
+        each.lot.dueMin() - EarliestEnds.minutesBehind(each.lot, work.line),
+        each.lot.weight(),
+        each.placesShare[resource] * each.dwell);
   }
 
   /** The largest weight that any one stretch of time makes late. */

@@ -15,6 +15,9 @@ import spangle.plan.Visit;
 
 /** A lot that is not frozen, with the least it takes of a carrier and of a machine. */
 final class OpenLot {
+  /** Mass, room and hooks of a carrier. */
+  static final int RESOURCES = 3;
+
   /** Share of a basket's volume that thrown-in envelopes fill, as the hanging rules have it. */
   private static final double BULK_FILL = 0.6;
 
@@ -42,10 +45,14 @@ final class OpenLot {
   final double roomShare;
   final double hookShare;
 
-  /** Least share of a machine by places and by mass. */
-  final double placesShare;
+  /**
+   * Least share of a machine by places and by mass, when a load counts by what it takes of the
+   * carrier's mass, room or hooks. The three are never mixed: what one lot takes of the room and
+   * another of the mass may add up to more than one carrier.
+   */
+  final double[] placesShare = {1, 1, 1};
 
-  final double machineMassShare;
+  final double[] machineMassShare = {1, 1, 1};
 
   /** Least share of a machine that a whole load with this lot in it takes, by places. */
   final double loadPlacesShare;
@@ -83,8 +90,6 @@ final class OpenLot {
     double mass = 1;
     double room = 1;
     double hooks = 1;
-    double places = 1;
-    double machineMass = 1;
     double loadPlaces = 1;
     for (CarrierSpec carrier : carriers) {
       double byMass = lot.alone() ? 1 : massOn(carrier);
@@ -93,21 +98,20 @@ final class OpenLot {
       mass = Math.min(mass, byMass);
       room = Math.min(room, byRoom);
       hooks = Math.min(hooks, byHooks);
-      double most = Math.min(1, Math.max(byMass, Math.max(byRoom, byHooks)));
+      double[] by = {byMass, byRoom, byHooks};
       for (MachineSpec machine : machines) {
         double whole = share(carrier.floorUnits(), machine.capacityUnits());
         loadPlaces = Math.min(loadPlaces, whole);
-        places = Math.min(places, most * whole);
-        machineMass =
-            Math.min(
-                machineMass, share(lot.massKg() + most * carrier.ownMassKg(), machine.maxMassKg()));
+        for (int k = 0; k < by.length; k++) {
+          double kg = lot.massKg() + by[k] * carrier.ownMassKg();
+          placesShare[k] = Math.min(placesShare[k], by[k] * whole);
+          machineMassShare[k] = Math.min(machineMassShare[k], share(kg, machine.maxMassKg()));
+        }
       }
     }
     this.massShare = mass;
     this.roomShare = room;
     this.hookShare = hooks;
-    this.placesShare = places;
-    this.machineMassShare = machineMass;
     this.loadPlacesShare = loadPlaces;
   }
 
@@ -153,6 +157,15 @@ final class OpenLot {
       return 0;
     }
     return share((double) lot.pieces() * lot.item().hooksPerPiece(), face.maxHooks());
+  }
+
+  /** The largest share of a machine it takes, however it is counted. */
+  double largestShare() {
+    double most = 0;
+    for (int k = 0; k < RESOURCES; k++) {
+      most = Math.max(most, Math.max(placesShare[k], machineMassShare[k]));
+    }
+    return most;
   }
 
   /** Whether both may hang on a carrier of the same kind. */

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import spangle.fit.hang.CarrierFace;
 import spangle.plan.Brief;
+import spangle.plan.CarrierSpec;
 import spangle.plan.Kit;
 import spangle.plan.LineKind;
 import spangle.plan.Lot;
@@ -81,6 +83,26 @@ class WeekBoundsTest {
   @Test
   void whatTravelsAloneTakesARackForItself() {
     WeekBounds floor = floors(shop().lot(piece("a").side(10).alone()).lot(piece("b").side(10)));
+
+    assertThat(floor.loads()).isEqualTo(2);
+    assertThat(floor.ovenBatches()).isEqualTo(1);
+  }
+
+  /** A heavy piece and a large one fill a rack together; mass and room are never added up. */
+  @Test
+  void heavyAndLargePiecesShareRacks() {
+    CarrierFace face =
+        new CarrierFace(
+            1000, 1000, 100, 1, 0, 0, 0, 0, 100, Integer.MAX_VALUE, CarrierFace.Style.FREE);
+    WeekOf week = shop().carrier(new CarrierSpec("cart", "cart", "powder", face, 9, 1, 0, 0, 0));
+    for (int k = 0; k < 2; k++) {
+      week.lot(
+          lot("heavy " + k, "powder").dwell(0, 20, 40).in("oven").on("cart").side(50).mass(89));
+      week.lot(
+          lot("large " + k, "powder").dwell(0, 20, 40).in("oven").on("cart").side(940).mass(11));
+    }
+
+    WeekBounds floor = floors(week);
 
     assertThat(floor.loads()).isEqualTo(2);
     assertThat(floor.ovenBatches()).isEqualTo(1);
