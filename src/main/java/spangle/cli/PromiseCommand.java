@@ -36,7 +36,9 @@ import spangle.solve.Freedom;
       "Exit code: 0 a date in time, nobody late for it; 1 later than wanted, a gate shut, no date.",
       "",
       "Example:",
+      "  spangle promise samples/harbour-week --job samples/new-jobs/railing-bracket.yaml",
       "  spangle promise samples/harbour-week --job samples/new-jobs/railing-bracket.yaml"
+          + " --at \"tue 10:00\""
     })
 final class PromiseCommand implements Callable<Integer> {
   @Spec

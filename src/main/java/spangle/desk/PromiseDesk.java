@@ -50,6 +50,11 @@ public final class PromiseDesk {
   /** Weeks looked ahead where the week itself has no room. */
   private static final int MORE_DAYS = 14;
 
+  private static final String NOT_EXACT =
+      "the announced plan leaves work out in the middle of a row and cannot be timed again to the"
+          + " minute: loads that move and slips that come from this alone are among those named;"
+          + " plan or replan with more time for a gentler answer";
+
   private final WeekInput input;
   private final PreparedWeek week;
   private final PlanFile kept;
@@ -378,6 +383,9 @@ public final class PromiseDesk {
             .filter(c -> ordered.isEmpty() || kept(c))
             .forEach(conditions::add);
     int moved = moved(made.plan());
+    if (freedom == Freedom.NOTHING_MOVES && moved > 0 && !notes.contains(NOT_EXACT)) {
+      notes.add(NOT_EXACT);
+    }
     List<String> lateKits = lateKits(before, after);
     return new Promise.Offer(
         honest(freedom, moved, slips.isEmpty() && lateKits.isEmpty()),
