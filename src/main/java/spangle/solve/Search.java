@@ -8,6 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.slf4j.LoggerFactory;
 import spangle.plan.PlannedBatch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.WeekClock;
@@ -43,6 +44,8 @@ final class Search {
     if (floor.lots.length == 0 || first.batches().length == 0 || nothingToDo()) {
       return first;
     }
+    // The logging has to be up before two threads ask for it at once, or it says so on the screen.
+    LoggerFactory.getILoggerFactory();
     Meeting meeting = new Meeting(options.threads(), options.bySteps());
     ExecutorService threads = Executors.newFixedThreadPool(options.threads());
     try {
