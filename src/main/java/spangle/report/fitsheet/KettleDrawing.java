@@ -20,6 +20,10 @@ import spangle.measure.Figures;
 public final class KettleDrawing {
   static final double WIDTH = 1000;
   private static final double GAP = 34;
+
+  /** Room for the words under the narrow view, in letter heights. */
+  private static final double LABEL_SIZES = 7.6;
+
   private static final double TOP = 150;
   private static final double PAGE_TALLEST = 380;
   private static final double PAGE_SIZE = 23;
@@ -69,9 +73,14 @@ public final class KettleDrawing {
     double over = Math.max(0, overEdgeMm());
     double wide = Math.max(length, spanMm());
     double room = WIDTH - (sides + 1) * 2 * GAP;
+    double across = Math.max(width, endSpanMm());
+    double label = LABEL_SIZES * size;
     double scale =
-        Math.min(room / (sides * wide + Math.max(width, endSpanMm())), tallest / (height + over));
-    double spare = (room - (sides * wide + Math.max(width, endSpanMm())) * scale) / (sides + 1);
+        Math.min(
+            Math.min(room / (sides * wide + across), (room - label) / (sides * wide)),
+            tallest / (height + over));
+    double end = Math.max(across * scale, label);
+    double spare = Math.max(0, room - sides * wide * scale - end) / (sides + 1);
     double floor = TOP + (over + height) * scale;
     double x = GAP + spare / 2;
     List<String> titles = new ArrayList<>();
@@ -86,13 +95,12 @@ public final class KettleDrawing {
       side(view, i, title);
       x += wide * scale + 2 * GAP + spare;
     }
-    double across = Math.max(width, endSpanMm());
-    View end =
+    View fromEnd =
         new View(
-            x + (across - width) / 2 * scale + tank.sideMm() * scale,
+            x + (end - width * scale) / 2 + tank.sideMm() * scale,
             floor - tank.floorMm() * scale,
             scale);
-    end(end);
+    end(fromEnd);
     return pencil.svg(
         WIDTH, floor + 2 * size + 22, answer.verdict().code() + ", " + String.join(", ", titles));
   }
