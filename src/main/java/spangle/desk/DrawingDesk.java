@@ -86,8 +86,7 @@ public final class DrawingDesk {
   /** Writes a picture; the file appears whole or not at all. */
   public static void write(Path file, String picture) {
     try {
-      Path parent = file.toAbsolutePath().getParent();
-      Path fresh = Files.createTempFile(parent, "picture", ".svg");
+      Path fresh = file.resolveSibling(name(file) + ".part");
       Files.writeString(fresh, picture);
       Files.move(fresh, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException failed) {

@@ -61,7 +61,8 @@ public final class FlatFile {
 
   private FlatRead read(Drawing drawing) {
     FlatLayout asDrawn = LayoutBuilder.of(drawing.strokes());
-    if (!asDrawn.measurable()) {
+    Optional<FlatPattern> inMm = possible(asDrawn);
+    if (inMm.isEmpty()) {
       DrawingUnit unit = asked.unit().or(drawing::unit).orElse(DrawingUnit.MM);
       FlatLayout layout = layout(drawing, unit);
       DefectWords.say(layout, file, problems);
@@ -71,12 +72,13 @@ public final class FlatFile {
           "drawing",
           "",
           "",
-          "no closed outline was found" + found(layout),
+          asDrawn.measurable()
+              ? "the outline crosses itself so often, or is so small or large, that it has no area"
+              : "no closed outline was found" + found(layout),
           "close the outline, or put it on a layer for cuts; look at the picture");
       return new FlatRead(Optional.empty(), layout, unit, List.of(), false);
     }
-    UnitChoice choice =
-        new UnitChoice(file, problems, shape(asDrawn, Optional.empty()), asked, this::likely);
+    UnitChoice choice = new UnitChoice(file, problems, inMm.get(), asked, this::likely);
     UnitChoice.Chosen chosen = choice.choose(drawing.unit(), drawing.metricHint());
     FlatLayout layout = chosen.unit() == DrawingUnit.MM ? asDrawn : layout(drawing, chosen.unit());
     DefectWords.say(layout, file, problems);
@@ -84,6 +86,15 @@ public final class FlatFile {
     boolean reckoned = asked.foldedMm().isEmpty() && folded.isPresent();
     return new FlatRead(
         Optional.of(shape(layout, folded)), layout, chosen.unit(), chosen.readings(), reckoned);
+  }
+
+  /** The shape as drawn; a tangle of lines may have none. */
+  private Optional<FlatPattern> possible(FlatLayout layout) {
+    try {
+      return layout.measurable() ? Optional.of(shape(layout, Optional.empty())) : Optional.empty();
+    } catch (ShapeException impossible) {
+      return Optional.empty();
+    }
   }
 
   private static String found(FlatLayout layout) {

@@ -14,6 +14,7 @@ public final class Bezier implements Curve {
   private final double[] wx;
   private final double[] wy;
   private final double[] w;
+  private double length = Double.NaN;
 
   /** Takes control points in homogeneous form; the arrays become the curve's own. */
   Bezier(double[] wx, double[] wy, double[] w) {
@@ -84,15 +85,20 @@ public final class Bezier implements Curve {
         / 2;
   }
 
+  /** Reckoned once: the same curve is asked many times, and by one thread only. */
   @Override
   public double lengthMm() {
-    return Quadrature.integral(
-        t -> {
-          Spot spot = at(t);
-          return Math.hypot(spot.dx, spot.dy);
-        },
-        0,
-        1);
+    if (Double.isNaN(length)) {
+      length =
+          Quadrature.integral(
+              t -> {
+                Spot spot = at(t);
+                return Math.hypot(spot.dx, spot.dy);
+              },
+              0,
+              1);
+    }
+    return length;
   }
 
   @Override
@@ -155,7 +161,7 @@ public final class Bezier implements Curve {
   private double furthest(int side, double near) {
     double low = Math.max(0, near - 1.0 / SAMPLES);
     double high = Math.min(1, near + 1.0 / SAMPLES);
-    for (int round = 0; round < 48; round++) {
+    for (int round = 0; round < 24; round++) {
       double third = (high - low) / 3;
       if (reach(at(low + third), side) <= reach(at(high - third), side)) {
         high -= third;

@@ -8,8 +8,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class Quadrature {
   private static final int NODES = 16;
-  private static final int DEEPEST = 12;
-  private static final double AGREES = 1e-11;
+  private static final int DEEPEST = 9;
+  private static final double AGREES = 1e-10;
   private static final double[] X = new double[NODES];
   private static final double[] W = new double[NODES];
 

@@ -587,4 +587,44 @@ class FlatFileTest {
         .isEqualTo(Sketch.svg(one.layout(), List.of("a < b & c")))
         .contains("a &lt; b &amp; c");
   }
+
+  /**
+   * Files written by another program's export: arcs as bulges, six circles by an array in a
+   * squeezed and turned block (ellipses of 2 x 4), a circle seen from behind, an ellipse, a closed
+   * spline, words, a hatch, a dimension, a dashed bend line. Areas by closed forms; that of the
+   * uniform cubic spline by summing its basis functions finely.
+   */
+  @org.junit.jupiter.params.ParameterizedTest
+  @org.junit.jupiter.params.provider.CsvSource({"plate-r12.dxf, 0, 7", "plate-r2010.dxf, 1, 9"})
+  void filesOfAnotherProgram(String file, double later, int holes) throws java.io.IOException {
+    byte[] bytes =
+        java.nio.file.Files.readAllBytes(
+            java.nio.file.Path.of("src/test/resources/drawings", file));
+    FlatRead read = read(bytes, STEEL.in(DrawingUnit.MM));
+    double turned = 4 * Math.atan(0.4);
+    double radius = Math.hypot(40, 50) * 1.16 / 1.6;
+    double bite = 1000 + radius * radius * (turned - Math.sin(turned)) / 2;
+    double corner = 400 - 100 * Math.PI;
+    double net = 60_000 - corner - bite - 6 * 8 * Math.PI - 100 * Math.PI;
+    net -= later * (200 * Math.PI + 948.8888879);
+    assertThat(read.shape().orElseThrow().netAreaMm2()).isEqualTo(net, within(1e-4));
+    assertThat(read.layout().holes()).hasSize(holes);
+    assertThat(read.layout().bends()).hasSize(1);
+    assertThat(said()).containsExactly("ask folded-size-missing");
+  }
+
+  @Test
+  void aTangleHasNoAreaAndIsDrawn() {
+    StringBuilder tangle = new StringBuilder(DxfText.tags(0, "SECTION", 2, "ENTITIES"));
+    tangle.append(DxfText.tags(0, "LWPOLYLINE", 8, "0", 90, 80, 70, 1));
+    for (int i = 0; i < 80; i++) {
+      double t = 2 * Math.PI * i / 4.01;
+      tangle.append(DxfText.tags(10, 100 * Math.cos(t), 20, 100 * Math.sin(t)));
+    }
+    tangle.append(DxfText.tags(0, "ENDSEC", 0, "EOF"));
+    refused(
+        tangle.toString().getBytes(StandardCharsets.UTF_8),
+        ProblemCode.DRAWING_UNREADABLE,
+        "crosses itself");
+  }
 }
