@@ -8,6 +8,7 @@ import java.util.Map;
 import spangle.intake.problem.Place;
 import spangle.intake.source.UnreadableException;
 import spangle.part.flat.Affine;
+import spangle.part.flat.Bezier;
 import spangle.part.flat.Curve;
 import spangle.part.flat.Point;
 import spangle.part.flat.Stroke;
@@ -57,12 +58,15 @@ final class Blocks {
   private void figure(
       Drawn.Figure figure, String layer, Scope scope, LayerTable layers, Faults faults)
       throws UnreadableException {
-    curves += figure.curves().size();
+    curves += effort(figure);
     if (curves > DrawingLimits.CURVES) {
       throw UnreadableException.tooLarge(
           Place.file(faults.file()),
           "the drawing has too many lines once its blocks are in place",
-          DrawingLimits.CURVES + " lines and arcs");
+          DrawingLimits.CURVES
+              + " lines and arcs, a piece of a spline counted "
+              + DrawingLimits.SPLINE_EFFORT
+              + " times");
     }
     String kind = byBlock(figure.lineKind()) ? scope.lineKind : figure.lineKind();
     Stroke stroke =
@@ -75,6 +79,15 @@ final class Blocks {
       }
     }
     strokes.add(placed);
+  }
+
+  /** A piece of a spline takes as much reckoning as several lines. */
+  private static int effort(Drawn.Figure figure) {
+    int effort = 0;
+    for (Curve curve : figure.curves()) {
+      effort += curve instanceof Bezier ? DrawingLimits.SPLINE_EFFORT : 1;
+    }
+    return effort;
   }
 
   private static boolean byBlock(String kind) {

@@ -14,6 +14,9 @@ public final class DrawingLimits {
   /** Curves after all blocks have been put in place. */
   static final int CURVES = 100_000;
 
+  /** How many lines a piece of a spline counts as. */
+  static final int SPLINE_EFFORT = 8;
+
   /** Blocks within blocks. */
   static final int DEPTH = 16;
 
