@@ -11,13 +11,16 @@ import spangle.plan.clock.LotFacts;
  *
  * @param hot at the beginning
  * @param cold at the end
+ * @param boiling hot enough to make lots late for a while; no less than hot
  */
-record Heat(double hot, double cold) {
+record Heat(double hot, double cold, double boiling) {
   private static final double GENTLE = 0.05;
+  private static final double BOILING = 0.3;
 
   /** For a plan people already know: warm enough to leave a dead end, not to shuffle the week. */
   Heat gentle() {
-    return new Heat(Math.max(1.01 * cold, GENTLE * hot), cold);
+    double warm = Math.max(1.01 * cold, GENTLE * hot);
+    return new Heat(warm, cold, warm);
   }
 
   static Heat of(Floor floor) {
@@ -38,6 +41,7 @@ record Heat(double hot, double cold) {
             .min()
             .orElse(1);
     double cold = 0.15 * least;
-    return new Heat(Math.max(2 * cold, 0.3 * dwell * Math.max(1, goals.runMinute())), cold);
+    double hot = Math.max(2 * cold, 0.3 * dwell * Math.max(1, goals.runMinute()));
+    return new Heat(hot, cold, Math.max(hot, BOILING * goals.lateLot()));
   }
 }

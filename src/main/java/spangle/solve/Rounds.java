@@ -10,8 +10,11 @@ import spangle.plan.clock.WeekPlan;
  * when several rounds have brought nothing; a number of steps is always gone to its end.
  */
 final class Rounds {
+  /** A later round that begins where single late lots are let go for a while. */
+  private static final double BOILING = -1;
+
   /** Part of the full heat at which later rounds begin; threads begin at different places. */
-  private static final double[] WARMTH = {0.1, 0.3, 0.03, 1};
+  private static final double[] WARMTH = {0.1, BOILING, 0.3, 1, 0.03};
 
   /** The first round ends with this part of the search, however few its moves were. */
   private static final double QUICK = 0.04;
@@ -115,7 +118,8 @@ final class Rounds {
     round++;
     double warmth = round == 1 ? opening() : WARMTH[(round - 2 + thread) % WARMTH.length];
     last = pace.remaining() < MERGED * whole;
-    begin(whole, Math.max(2 * heat.cold(), warmth * heat.hot()));
+    double from = warmth == BOILING ? heat.boiling() : warmth * heat.hot();
+    begin(whole, Math.max(2 * heat.cold(), from));
     return best;
   }
 
