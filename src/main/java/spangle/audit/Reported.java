@@ -85,7 +85,8 @@ final class Reported {
     }
     boolean off = event.kind() == EventKind.DONE || (planned && place.last() <= event.atMin());
     String other = onCarrier.getOrDefault(place.carrier(), id);
-    if (other.equals(id) || event.kind() == EventKind.DONE) {
+    boolean sure = other.equals(id) && !mayCarryAnother(event, place);
+    if (sure || event.kind() == EventKind.DONE) {
       fixed.add(id);
       if (off) {
         onCarrier.remove(place.carrier(), id);
@@ -93,6 +94,26 @@ final class Reported {
         onCarrier.put(place.carrier(), id);
       }
     }
+  }
+
+  /** An earlier "as planned" may have left another load on the same carrier. */
+  private boolean mayCarryAnother(Event event, Place place) {
+    for (Event earlier : found.events()) {
+      if (earlier.number() == event.number()) {
+        return false;
+      }
+      if (earlier.kind() == EventKind.AS_PLANNED) {
+        for (Place other : places) {
+          if (!other.load().id().equals(place.load().id())
+              && other.carrier().equals(place.carrier())
+              && other.first() < earlier.atMin()
+              && other.last() > earlier.atMin()) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
   }
 
   static int firstMin(PlannedBatch batch, PlannedLoad load) {
