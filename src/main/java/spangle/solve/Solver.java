@@ -3,6 +3,7 @@ package spangle.solve;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.slf4j.LoggerFactory;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
@@ -25,6 +26,8 @@ public final class Solver {
 
   /** A solver that checks itself as it goes. */
   Solver(EnvironmentMode mode) {
+    // Once, before several threads ask for it together: else the log complains on the screen.
+    LoggerFactory.getILoggerFactory();
     this.mode = mode;
   }
 
@@ -53,9 +56,9 @@ public final class Solver {
     Floor floor = Floor.of(brief);
     WeekPlan best = new Search(floor, earlier, options, mode, stop, listener).best();
     String method =
-        "simulated annealing over immutable plans, OptaPlanner local search, "
+        "Simulated annealing over immutable plans, OptaPlanner local search, "
             + options.threads()
-            + (options.threads() == 1 ? " thread" : " threads");
+            + (options.threads() == 1 ? " thread." : " threads.");
     return Tidy.of(best)
         .writer(earlier)
         .write(new SolveNote(options.seed(), options.steps(), method));
