@@ -58,14 +58,7 @@ final class Rounds {
    * @param lots number of lots of the week
    * @param thread number of the thread, from 0
    */
-  Rounds(
-      Heat heat,
-      Pace pace,
-      int lots,
-      long whole,
-      Meeting meeting,
-      int thread,
-      WeekPlan first) {
+  Rounds(Heat heat, Pace pace, int lots, long whole, Meeting meeting, int thread, WeekPlan first) {
     this.lots = lots;
     this.heat = heat;
     this.pace = pace;

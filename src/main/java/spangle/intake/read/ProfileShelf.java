@@ -19,7 +19,8 @@ import spangle.intake.source.YamlSource;
  */
 public final class ProfileShelf {
   /** Kettles that come with the program, smallest first. */
-  static final List<String> KETTLES = List.of("kettle-small", "kettle-medium", "kettle-large", "kettle-long");
+  static final List<String> KETTLES =
+      List.of("kettle-small", "kettle-medium", "kettle-large", "kettle-long");
 
   /** Names of all profiles that come with the program, for hints. */
   static final List<String> NAMES =
