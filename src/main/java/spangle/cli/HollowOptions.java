@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spangle.fit.vent.Hollow;
 import spangle.fit.vent.Hollow.HollowSection.Use;
+import spangle.fit.vent.OpenFront;
 import spangle.measure.Box;
 import spangle.measure.Quantities;
 import spangle.measure.QuantityKind;
@@ -31,6 +32,18 @@ final class HollowOptions {
       paramLabel = "LxWxH",
       description = "A closed box or vessel, outside, e.g. 1200x1000x1000mm.")
   private @Nullable String box;
+
+  @Option(
+      names = "--open",
+      paramLabel = "front",
+      description = "The box is open at a largest face, hung with that face upright.")
+  private @Nullable String open;
+
+  @Option(
+      names = "--return",
+      paramLabel = "W",
+      description = "Width of returns folded inward round the opening, outside, e.g. 25mm.")
+  private @Nullable String returns;
 
   @Option(names = "--vessel", paramLabel = "VOLUME", description = "A closed vessel, e.g. 1200 l.")
   private @Nullable String vessel;
@@ -71,7 +84,7 @@ final class HollowOptions {
       description = "What a tube or pipe is part of.")
   private String use = "plain";
 
-  Hollow hollow() {
+  Hollow hollow(double tiltDeg) {
     one();
     strays();
     if (tube != null || pipe != null) {
@@ -80,6 +93,9 @@ final class HollowOptions {
     if (box != null) {
       Box size = Quantities.box(box);
       double wall = wallMm();
+      if (open != null) {
+        return openFront(size, wall, tiltDeg);
+      }
       return new Hollow.Vessel(
           inside(size.lengthMm(), wall)
               * inside(size.widthMm(), wall)
@@ -137,6 +153,8 @@ final class HollowOptions {
   }
 
   private void strays() {
+    refuse(open != null && box == null, "--open", "--box");
+    refuse(returns != null && open == null, "--return", "--open front");
     refuse(diameter != null && vessel == null, "--diameter", "--vessel");
     refuse(sheets != null && overlap == null, "--sheets", "--overlap");
     refuse(length != null && overlap == null, "--length", "--overlap");
@@ -161,6 +179,24 @@ final class HollowOptions {
         sides.size() > across ? OptionalDouble.of(sides.get(across)) : OptionalDouble.empty();
     lengthMm.ifPresent(l -> positive(text, l));
     return new Hollow.HollowSection(width, height, round, lengthMm, OptionalDouble.of(wall), use());
+  }
+
+  private Hollow openFront(Box size, double wall, double tiltDeg) {
+    if (!"front".equalsIgnoreCase(open)) {
+      throw ExitException.usage("--open '" + open + "' is not known: front");
+    }
+    if (returns == null) {
+      throw ExitException.usage(
+          "--return is missing: width of the folded returns, like --return 25mm; a front without"
+              + " returns holds nothing when it hangs upright");
+    }
+    double lip = Quantities.lengthMm(returns);
+    try {
+      return new OpenFront(
+          size.longestMm(), size.middleMm(), size.shortestMm(), lip, wall, tiltDeg);
+    } catch (IllegalArgumentException impossible) {
+      throw ExitException.usage("--return " + returns + ": " + impossible.getMessage());
+    }
   }
 
   private Use use() {

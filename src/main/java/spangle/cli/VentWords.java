@@ -6,6 +6,7 @@ import spangle.fit.FitAnswer;
 import spangle.fit.vent.HolePlace;
 import spangle.fit.vent.Holes;
 import spangle.fit.vent.Need;
+import spangle.fit.vent.OpenFront;
 import spangle.fit.vent.Task;
 import spangle.fit.vent.VentAnswer;
 import spangle.measure.Figures;
@@ -60,15 +61,25 @@ final class VentWords {
   }
 
   static JsonOut json(VentAnswer answer, List<HolePlace> places) {
-    return new JsonOut()
-        .put("hollow", answer.hollow().words())
-        .put("scope", answer.hollow().scope())
-        .put("vent", answer.vent().map(VentWords::json).orElse(null))
-        .put("drain", answer.drain().map(VentWords::json).orElse(null))
-        .put("places", places.stream().map(VentWords::json).toList())
-        .put("rules", answer.needs().stream().map(need -> json(need, wins(answer, need))).toList())
-        .put("cautions", answer.cautions())
-        .put("validity", FitAnswer.VALIDITY);
+    JsonOut out =
+        new JsonOut()
+            .put("hollow", answer.hollow().words())
+            .put("scope", answer.hollow().scope())
+            .put("vent", answer.vent().map(VentWords::json).orElse(null))
+            .put("drain", answer.drain().map(VentWords::json).orElse(null))
+            .put("places", places.stream().map(VentWords::json).toList())
+            .put(
+                "rules",
+                answer.needs().stream().map(need -> json(need, wins(answer, need))).toList())
+            .put("cautions", answer.cautions())
+            .put("validity", FitAnswer.VALIDITY);
+    if (answer.hollow() instanceof OpenFront front) {
+      double litres = front.trappedMm3() / 1e6;
+      out.put("tilt_deg", front.tiltDeg())
+          .put("trapped_l", litres)
+          .put("trapped_zinc_kg", litres * OpenFront.ZINC_KG_PER_LITRE);
+    }
+    return out;
   }
 
   static JsonOut json(Holes holes) {

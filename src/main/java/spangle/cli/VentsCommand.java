@@ -17,6 +17,7 @@ import spangle.fit.vent.HolePlace;
 import spangle.fit.vent.HolePlaces;
 import spangle.fit.vent.Hollow;
 import spangle.fit.vent.HungHollow;
+import spangle.fit.vent.OpenFront;
 import spangle.fit.vent.VentAnswer;
 import spangle.fit.vent.Vents;
 import spangle.report.fitsheet.HoleSketch;
@@ -35,6 +36,7 @@ import spangle.report.fitsheet.HoleSketch;
       "Examples:",
       "  spangle calc vents --tube 60x60x1200mm --thickness 3mm --tilt 20",
       "  spangle calc vents --box 1200x1000x1000mm --thickness 5mm",
+      "  spangle calc vents --box 1200x800x300mm --open front --return 25mm --thickness 2mm",
       "  spangle calc vents --plates 600x400mm --thickness 12mm",
       "  spangle calc vents --overlap 480cm2 --sheets 8+10mm --length 800mm",
       "  spangle calc vents --pockets 4 --thickness 2mm"
@@ -72,11 +74,10 @@ final class VentsCommand implements Callable<Integer> {
     if (!(tilt >= 0 && tilt <= 90)) {
       throw ExitException.usage("--tilt " + tilt + " is no angle above level: 0 to 90 degrees");
     }
-    Hollow asked = hollow.hollow();
+    Hollow asked = hollow.hollow(tilt);
     VentAnswer answer = Vents.of(asked);
     HungHollow hung = hung();
-    boolean placed = !(asked instanceof Hollow.Overlap) && !(asked instanceof Hollow.Returns);
-    List<HolePlace> places = placed ? HolePlaces.of(hung) : List.of();
+    List<HolePlace> places = places(asked, hung);
     if (out != null) {
       sketch(out, HoleSketch.of(hung, answer, places));
     }
@@ -86,6 +87,14 @@ final class VentsCommand implements Callable<Integer> {
       VentWords.print(answer, places, spec.commandLine().getOut());
     }
     return ExitCode.DONE;
+  }
+
+  private static List<HolePlace> places(Hollow asked, HungHollow hung) {
+    if (asked instanceof OpenFront) {
+      return HolePlaces.inReturns(hung);
+    }
+    boolean placed = !(asked instanceof Hollow.Overlap) && !(asked instanceof Hollow.Returns);
+    return placed ? HolePlaces.of(hung) : List.of();
   }
 
   private HungHollow hung() {

@@ -93,6 +93,22 @@ class VentsCommandTest {
         .isEqualTo(13);
   }
 
+  /** Inside 296 deep, lip 23: at 45 degrees (23 x 1.414)2 = 1058 mm2 x 296 = 0.313 l. */
+  @Test
+  void anOpenFrontSaysItsCornersAndWhatStaysThere() throws IOException {
+    String front = "--box 1200x800x300mm --open front --return 25mm --thickness 2mm";
+    JsonNode answer = json(front + " --tilt 45");
+    assertThat(answer.get("drain").get("drill_mm").asDouble()).isEqualTo(13);
+    assertThat(answer.get("trapped_l").asDouble()).isCloseTo(0.3132, within(0.0001));
+    assertThat(answer.get("trapped_zinc_kg").asDouble()).isCloseTo(2.054, within(0.001));
+    assertThat(answer.get("tilt_deg").asDouble()).isEqualTo(45);
+    assertThat(answer.get("places")).hasSize(2);
+    out.getBuffer().setLength(0);
+    assertThat(vents(front)).isEqualTo(ExitCode.DONE);
+    assertThat(out.toString())
+        .contains("1 x 13 mm", "where the returns meet", "common practice", "written release");
+  }
+
   @Test
   void wordsNameTheWinnerTheDangerAndWhoDecides() {
     assertThat(vents("--tube 60x60x1200mm --thickness 3mm")).isEqualTo(ExitCode.DONE);
@@ -122,6 +138,14 @@ class VentsCommandTest {
         "--overlap 480cm2 | --sheets is missing",
         "--overlap 480cm2 --sheets 8 | two thicknesses",
         "--pockets 0 | 1 or more",
+        "--box 1200x800x300mm --thickness 2mm --open front | --return is missing",
+        "--box 1200x800x300mm --thickness 2mm --open back --return 25mm | not known: front",
+        "--box 1200x800x300mm --thickness 2mm --return 25mm | --open front",
+        "--tube 60x60mm --thickness 3mm --open front --return 25mm | --box",
+        "--box 1200x800x300mm --open front --return 25mm | --thickness is missing",
+        "--box 1200x800x300mm --thickness 2mm --open front --return 2mm | nothing is folded",
+        "--box 1200x800x300mm --thickness 2mm --open front --return 400mm | closed box",
+        "--box 1200x800x300mm --thickness 150mm --open front --return 200mm | no space inside",
         "--vessel 0l | above zero",
         "--tube 60x60mm --thickness 3mm --second-dip sideways | turned-over"
       })

@@ -29,6 +29,31 @@ public final class HolePlaces {
     return List.copyOf(places);
   }
 
+  /**
+   * The corners of a box open at the front where its returns meet, as it hangs with the opening
+   * upright. On its end a whole gutter lies level: both its corners then need a hole.
+   */
+  public static List<HolePlace> inReturns(HungHollow hung) {
+    HungHollow turned =
+        hung.tiltDeg() > 90 - LEVEL_DEG
+            ? new HungHollow(hung.lMm(), hung.hMm(), 90, hung.second())
+            : hung;
+    List<HolePlace> places = new ArrayList<>(of(turned));
+    if (turned.tiltDeg() == 90) {
+      for (HolePlace p : of(turned)) {
+        String when = p.words().contains(": ") ? p.words().replaceFirst(": .*", "") : "";
+        places.add(place(p.task(), p.farEnd(), !p.topSide(), when, 90));
+      }
+    }
+    return places.stream()
+        .map(
+            p ->
+                new HolePlace(
+                    p.task(), p.farEnd(), p.topSide(), p.words() + " where the returns meet"))
+        .distinct()
+        .toList();
+  }
+
   private static List<HolePlace> firstDip(HungHollow hung) {
     String when = hung.second() == HungHollow.Second.NONE ? "" : "first dip";
     double tilt = hung.tiltDeg();

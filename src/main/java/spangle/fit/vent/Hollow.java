@@ -3,7 +3,13 @@ package spangle.fit.vent;
 import java.util.OptionalDouble;
 
 /** A space that zinc must fill and leave again. */
-public sealed interface Hollow {
+public sealed interface Hollow
+    permits Hollow.HollowSection,
+        Hollow.Vessel,
+        Hollow.BoxSection,
+        Hollow.Overlap,
+        Hollow.Returns,
+        OpenFront {
   /** Where its openings are counted: at each end, in all, at each plate. */
   String scope();
 
@@ -194,7 +200,8 @@ public sealed interface Hollow {
     }
   }
 
-  private static void positive(double value, String what) {
+  /** Refuses what is not above zero. */
+  static void positive(double value, String what) {
     if (!(value > 0) || Double.isInfinite(value)) {
       throw new IllegalArgumentException(what + " must be above zero, not " + value);
     }

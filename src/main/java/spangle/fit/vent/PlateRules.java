@@ -23,7 +23,15 @@ final class PlateRules {
           hollow -> hollow instanceof Overlap overlap ? gateHole(overlap) : List.of(),
           hollow -> hollow instanceof Overlap overlap ? holePerMetre(overlap) : List.of(),
           hollow -> hollow instanceof Overlap overlap ? steppedByArea(overlap) : List.of(),
-          hollow -> hollow instanceof Returns returns ? cornerHoles(returns) : List.of(),
+          hollow ->
+              hollow instanceof Returns returns
+                  ? cornerHoles("one at each of " + returns.pockets())
+                  : List.of(),
+          hollow ->
+              hollow instanceof OpenFront
+                  ? cornerHoles("one at each return corner that is highest or lowest")
+                  : List.of(),
+          hollow -> hollow instanceof OpenFront ? preferred() : List.of(),
           PlateRules::leastHole);
 
   private PlateRules() {}
@@ -115,13 +123,21 @@ final class PlateRules {
     return List.of(new Need(rule, source, Task.VENT, holes, eachMm, working, true));
   }
 
-  private static List<Need> cornerHoles(Returns returns) {
+  private static List<Need> cornerHoles(String working) {
     return VentRule.both(
         "corners of stiffeners and returns: 13 mm, or cropped by 19 mm",
         "trade design guides for galvanizing",
         1,
         13,
-        "one at each of " + returns.pockets());
+        working);
+  }
+
+  private static List<Need> preferred() {
+    String rule = "preferred where there is room: vent 12 mm, drain 25 mm";
+    String source = "older trade design guide";
+    return List.of(
+        new Need(rule, source, Task.VENT, 1, 12, "shown only", false),
+        new Need(rule, source, Task.DRAIN, 1, 25, "shown only", false));
   }
 
   private static List<Need> leastHole(Hollow hollow) {

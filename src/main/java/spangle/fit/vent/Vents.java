@@ -52,7 +52,9 @@ public final class Vents {
 
   private static List<String> cautions(Hollow hollow, List<Need> needs) {
     List<String> words = new ArrayList<>();
-    words.add(DANGER);
+    if (!(hollow instanceof OpenFront)) {
+      words.add(DANGER);
+    }
     if (hollow instanceof Overlap overlap) {
       if (needs.isEmpty()) {
         words.add(
@@ -63,6 +65,8 @@ public final class Vents {
       if (overlap.lengthMm().isEmpty() && overlap.areaCm2() > 400) {
         words.add("Length of the overlap not given: one hole for every metre is wanted");
       }
+    } else if (hollow instanceof OpenFront front) {
+      words.addAll(ReturnCautions.of(front, largest(hollow, needs, Task.DRAIN)));
     } else {
       words.add(
           "One hole vents but the part floats: vent and drain stand diagonally opposite, within"
