@@ -53,7 +53,7 @@ record GlanceRoom(double rowPt) {
       boolean last = shown.size() + 1 == answer.details().size();
       int free = lines - (last ? 0 : 1);
       int wanted = Math.min(DETAIL_LINES, lines(detail, DETAIL_LETTERS));
-      int given = Math.min(wanted, shown.isEmpty() ? Math.max(1, free) : free);
+      int given = Math.min(wanted, free);
       if ((given < wanted && !shown.isEmpty()) || given <= 0) {
         break;
       }
