@@ -75,15 +75,20 @@ public record Body(Box box, List<Lay> lays) {
     List<Lay> lays = new ArrayList<>();
     double[] size = new double[3];
     for (int axis = 0; axis < 3; axis++) {
-      int across = axis;
-      double low = points.stream().mapToDouble(p -> p[across]).min().orElse(0);
-      double high = points.stream().mapToDouble(p -> p[across]).max().orElse(0);
+      int of = axis;
+      double low = points.stream().mapToDouble(p -> p[of]).min().orElse(0);
+      double high = points.stream().mapToDouble(p -> p[of]).max().orElse(0);
       size[axis] = high - low;
+    }
+    for (int axis = 0; axis < 3; axis++) {
+      int one = (axis + 1) % 3;
+      int other = (axis + 2) % 3;
+      // The longer side lies along, so that level and upright mean the same as for a box.
+      int along = size[one] >= size[other] ? one : other;
+      int upright = along == one ? other : one;
       HullSilhouette side =
           new HullSilhouette(
-              points.stream()
-                  .map(p -> new Silhouette.Corner(p[(across + 1) % 3], p[(across + 2) % 3]))
-                  .toList());
+              points.stream().map(p -> new Silhouette.Corner(p[along], p[upright])).toList());
       lays.add(new Lay(size[axis], side));
       lays.add(new Lay(size[axis], side.mirrored()));
     }

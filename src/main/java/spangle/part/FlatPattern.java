@@ -14,7 +14,7 @@ import spangle.measure.Figures;
  * @param flatLengthMm longer side of the flat pattern
  * @param flatWidthMm shorter side of the flat pattern
  * @param bends number of bends
- * @param foldedMm size after bending, when known; a part without bends needs none
+ * @param folded size after bending, when known; a part without bends needs none
  */
 public record FlatPattern(
     double netAreaMm2,
@@ -23,7 +23,7 @@ public record FlatPattern(
     double flatLengthMm,
     double flatWidthMm,
     int bends,
-    Optional<Box> foldedMm)
+    Optional<Folded> folded)
     implements Shape {
   /** Checks the figures against each other. */
   public FlatPattern {
@@ -44,12 +44,17 @@ public record FlatPattern(
 
   /** Whether the size after bending has to be asked for: it is bent and nobody said how big. */
   public boolean foldedSizeUnknown() {
-    return bends > 0 && foldedMm.isEmpty();
+    return bends > 0 && folded.isEmpty();
+  }
+
+  /** Size after bending, when known. */
+  public Optional<Box> foldedMm() {
+    return folded.map(Folded::sizeMm);
   }
 
   /** Size after bending if known, else the flat size. */
   public Box envelopeMm() {
-    return foldedMm.orElseGet(() -> new Box(flatLengthMm, flatWidthMm, thicknessMm));
+    return foldedMm().orElseGet(() -> new Box(flatLengthMm, flatWidthMm, thicknessMm));
   }
 
   @Override
@@ -61,7 +66,7 @@ public record FlatPattern(
         flatLengthMm * factor,
         flatWidthMm * factor,
         bends,
-        foldedMm.map(box -> Require.times(box, factor)));
+        folded.map(f -> f.times(factor)));
   }
 
   @Override

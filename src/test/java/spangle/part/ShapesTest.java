@@ -223,7 +223,8 @@ class ShapesTest {
     FlatPattern bent = new FlatPattern(9000, 420, 2, 100, 100, 1, Optional.empty());
     assertThat(bent.foldedSizeUnknown()).isTrue();
     Box folded = new Box(100, 60, 40);
-    FlatPattern known = new FlatPattern(9000, 420, 2, 100, 100, 1, Optional.of(folded));
+    FlatPattern known =
+        new FlatPattern(9000, 420, 2, 100, 100, 1, Optional.of(Folded.sizeOnly(folded)));
     assertThat(known.foldedSizeUnknown()).isFalse();
     assertThat(known.measure(STEEL).envelopeMm()).isEqualTo(folded);
     assertThatThrownBy(() -> new FlatPattern(10001, 420, 2, 100, 100, 0, Optional.empty()))

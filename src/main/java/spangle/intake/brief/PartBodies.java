@@ -13,11 +13,14 @@ import spangle.intake.week.PartLine;
 import spangle.intake.week.ShapeWords;
 import spangle.intake.week.WeekInput;
 import spangle.measure.Box;
+import spangle.part.FlatPattern;
+import spangle.part.Shape;
 import spangle.plan.PartFacts;
 
 /**
  * Real outlines of parts where their shape tells more than the outside size: round parts, angles,
- * channels. Where the file gives an outside size of its own, that size counts.
+ * channels, flat patterns drawn with their bends. Where the file gives an outside size of its own,
+ * that size counts.
  */
 public final class PartBodies {
   private final Map<String, PartLine> lines = new HashMap<>();
@@ -63,8 +66,27 @@ public final class PartBodies {
   public Body of(PartFacts part) {
     return Optional.ofNullable(lines.get(key(part.jobId(), part.partId())))
         .filter(line -> line.body().sizeMm().isEmpty())
-        .flatMap(line -> line.body().shape().flatMap(s -> outline(s, line)))
+        .flatMap(
+            line ->
+                line.body().drawn().isPresent()
+                    ? folded(line.body().drawn().get(), part.envelopeMm())
+                    : line.body().shape().flatMap(s -> outline(s, line)))
         .orElseGet(() -> Body.of(part.envelopeMm()));
+  }
+
+  /** The bent sheet in its hull; its size stays the one that is planned with. */
+  private static Optional<Body> folded(Shape drawn, Box size) {
+    return drawn instanceof FlatPattern flat
+        ? flat.folded()
+            .filter(f -> !f.corners().isEmpty())
+            .map(
+                f ->
+                    Body.points(
+                        f.corners().stream()
+                            .map(c -> new double[] {c.xMm(), c.yMm(), c.zMm()})
+                            .toList()))
+            .map(hull -> new Body(size, hull.lays()))
+        : Optional.empty();
   }
 
   private static Optional<Body> outline(ShapeWords shape, PartLine line) {

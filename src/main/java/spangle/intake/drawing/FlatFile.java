@@ -9,6 +9,7 @@ import spangle.intake.source.UnreadableException;
 import spangle.measure.Box;
 import spangle.measure.Figures;
 import spangle.part.FlatPattern;
+import spangle.part.Folded;
 import spangle.part.Measured;
 import spangle.part.ShapeException;
 import spangle.part.flat.Affine;
@@ -82,7 +83,7 @@ public final class FlatFile {
     UnitChoice.Chosen chosen = choice.choose(drawing.unit(), drawing.metricHint());
     FlatLayout layout = chosen.unit() == DrawingUnit.MM ? asDrawn : layout(drawing, chosen.unit());
     DefectWords.say(layout, file, problems);
-    Optional<Box> folded = folded(layout, drawing, chosen.unit());
+    Optional<Folded> folded = folded(layout, drawing, chosen.unit());
     boolean reckoned = asked.foldedMm().isEmpty() && folded.isPresent();
     return new FlatRead(
         Optional.of(shape(layout, folded)), layout, chosen.unit(), chosen.readings(), reckoned);
@@ -112,7 +113,7 @@ public final class FlatFile {
             : strokes.stream().map(s -> s.transformed(scale)).toList());
   }
 
-  private FlatPattern shape(FlatLayout layout, Optional<Box> folded) {
+  private FlatPattern shape(FlatLayout layout, Optional<Folded> folded) {
     FlatSize size = FlatSize.of(layout.outers());
     return new FlatPattern(
         layout.netAreaMm2(),
@@ -131,10 +132,10 @@ public final class FlatFile {
         && box.widthMm() >= LEAST_WIDTH * asked.thicknessMm();
   }
 
-  private Optional<Box> folded(FlatLayout layout, Drawing drawing, DrawingUnit unit) {
+  private Optional<Folded> folded(FlatLayout layout, Drawing drawing, DrawingUnit unit) {
     List<BendLine> lines = layout.bends();
     if (lines.isEmpty() || asked.foldedMm().isPresent()) {
-      return lines.isEmpty() ? Optional.empty() : asked.foldedMm();
+      return lines.isEmpty() ? Optional.empty() : asked.foldedMm().map(Folded::sizeOnly);
     }
     List<Drawing.Note> notes =
         drawing.words().stream()
@@ -150,7 +151,7 @@ public final class FlatFile {
               + " without an angle: the size after bending is not known");
       return Optional.empty();
     }
-    Optional<Box> folded = size(layout, bends);
+    Optional<Folded> folded = bent(layout, bends);
     if (folded.isEmpty()) {
       missing(
           "the "
@@ -159,7 +160,7 @@ public final class FlatFile {
               + " bending is not known");
       return folded;
     }
-    Box box = folded.get();
+    Box box = folded.get().sizeMm();
     problems.add(
         ProblemCode.DRAWING_NOTE,
         Place.file(file),
@@ -179,12 +180,12 @@ public final class FlatFile {
     return folded;
   }
 
-  private Optional<Box> size(FlatLayout layout, List<Bend> bends) {
+  private Optional<Folded> bent(FlatLayout layout, List<Bend> bends) {
     if (layout.outers().size() != 1) {
       return Optional.empty();
     }
     try {
-      return Folding.sizeMm(layout.outers().get(0), bends, asked.thicknessMm());
+      return Folding.of(layout.outers().get(0), bends, asked.thicknessMm());
     } catch (ShapeException impossible) {
       return Optional.empty();
     }

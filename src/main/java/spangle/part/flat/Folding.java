@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 import spangle.measure.Box;
 import spangle.part.BendAllowance;
+import spangle.part.Folded;
 
 /**
  * Size after bending: the sheet is cut along its bend lines into faces, the largest stays where it
@@ -22,6 +23,7 @@ import spangle.part.BendAllowance;
  */
 public final class Folding {
   private static final double CHORD_MM = 0.05;
+  private static final double MOST_STEP_DEG = 30;
   private static final int MOST_BENDS = 60;
   private static final int MOST_FACES = 200;
 
@@ -29,6 +31,7 @@ public final class Folding {
   private final List<Bend> bends;
   private final List<Polygon> faces;
   private final Motion[] motions;
+  private final List<Folded.Corner> corners = new ArrayList<>();
   private final double[] low = {1e300, 1e300, 1e300};
   private final double[] high = {-1e300, -1e300, -1e300};
 
@@ -40,14 +43,14 @@ public final class Folding {
   }
 
   /**
-   * The outside size of the bent part, along its longest bend line first.
+   * The bent part: its outside size, along its longest bend line first, and points that hold it.
    *
    * @param outer outline of the flat sheet
    * @param bends every bend of the sheet
    * @return empty when the bend lines do not cut the sheet into faces that can turn
    * @throws spangle.part.ShapeException for an angle, radius or thickness no sheet has
    */
-  public static Optional<Box> sizeMm(Contour outer, List<Bend> bends, double thicknessMm) {
+  public static Optional<Folded> of(Contour outer, List<Bend> bends, double thicknessMm) {
     if (bends.isEmpty() || bends.size() > MOST_BENDS) {
       return Optional.empty();
     }
@@ -107,7 +110,7 @@ public final class Folding {
         new Coordinate[] {new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())});
   }
 
-  private Optional<Box> folded() {
+  private Optional<Folded> folded() {
     Deque<Integer> ready = new ArrayDeque<>();
     motions[0] = Motion.REST;
     ready.add(0);
@@ -139,17 +142,22 @@ public final class Folding {
     for (int i = 0; i < faces.size(); i++) {
       reach(faces.get(i), motions[i]);
     }
-    return Optional.of(new Box(high[0] - low[0], high[1] - low[1], high[2] - low[2]));
+    return Optional.of(
+        new Folded(new Box(high[0] - low[0], high[1] - low[1], high[2] - low[2]), corners));
   }
 
   private Optional<Bend> between(int from, int to) {
-    Geometry shared = faces.get(from).getBoundary().intersection(faces.get(to).getBoundary());
+    Geometry shared = shared(from, to);
     if (shared.getLength() < 1e-6) {
       return Optional.empty();
     }
     Coordinate middle = shared.getInteriorPoint().getCoordinate();
     Point at = new Point(middle.x, middle.y);
     return bends.stream().min(Comparator.comparingDouble(b -> offset(b.line(), at)));
+  }
+
+  private Geometry shared(int from, int to) {
+    return faces.get(from).getBoundary().intersection(faces.get(to).getBoundary());
   }
 
   private static double offset(BendLine line, Point point) {
@@ -172,6 +180,7 @@ public final class Folding {
     double angle = Math.toRadians(bend.angleDeg());
     int up = bend.up() ? 1 : -1;
     motions[to] = motions[from].after(Motion.bend(start, away, angle, up, zone, middle));
+    round(motions[from], bend, away, zone, shared(from, to).getCoordinates());
     if (bend.angleDeg() > 90) {
       // The bend itself then reaches further out than either face.
       double out = -zone / 2 + middle + thicknessMm / 2;
@@ -182,7 +191,35 @@ public final class Folding {
     }
   }
 
+  /**
+   * Points around the outside of a bend: corners of tangents to its outer arc, at most a twelfth of
+   * a turn apart, so that the hull holds the arc.
+   */
+  private void round(Motion motion, Bend bend, Point away, double zoneMm, Coordinate[] along) {
+    double middle = bend.insideRadiusMm() + thicknessMm / 2;
+    int steps = (int) Math.ceil(bend.angleDeg() / MOST_STEP_DEG);
+    double step = Math.toRadians(bend.angleDeg()) / steps;
+    double reach = (middle + thicknessMm / 2) / Math.cos(step / 2);
+    int up = bend.up() ? 1 : -1;
+    for (int i = 0; i < steps; i++) {
+      double turned = (i + 0.5) * step;
+      double out = -zoneMm / 2 + reach * Math.sin(turned);
+      for (Coordinate on : along) {
+        Point at = new Point(on.x, on.y).plus(away.times(out));
+        corner(motion.apply(at.x(), at.y(), up * (middle - reach * Math.cos(turned))));
+      }
+    }
+  }
+
+  private void corner(double[] point) {
+    corners.add(new Folded.Corner(point[0], point[1], point[2]));
+  }
+
   private void reach(Polygon face, Motion motion) {
+    for (Coordinate outer : face.convexHull().getCoordinates()) {
+      corner(motion.apply(outer.x, outer.y, thicknessMm / 2));
+      corner(motion.apply(outer.x, outer.y, -thicknessMm / 2));
+    }
     for (Coordinate corner : face.getExteriorRing().getCoordinates()) {
       with(motion.apply(corner.x, corner.y, thicknessMm / 2));
       with(motion.apply(corner.x, corner.y, -thicknessMm / 2));

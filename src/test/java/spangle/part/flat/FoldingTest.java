@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import spangle.measure.Box;
 import spangle.part.BendAllowance;
+import spangle.part.Folded;
 
 /** Sizes after bending, worked by hand with the bend allowance of DIN 6935 (from memory). */
 class FoldingTest {
@@ -29,7 +30,7 @@ class FoldingTest {
   }
 
   private static Box folded(Contour sheet, Bend... bends) {
-    return Folding.sizeMm(sheet, List.of(bends), 2).orElseThrow();
+    return Folding.of(sheet, List.of(bends), 2).orElseThrow().sizeMm();
   }
 
   @Test
@@ -80,7 +81,7 @@ class FoldingTest {
   @Test
   void aBendLineInsideTheSheetBendsNothing() {
     Bend inside = new Bend(new BendLine(new Point(40, 20), new Point(60, 20), "test"), 90, true, 2);
-    assertThat(Folding.sizeMm(sheet(100, 50), List.of(inside), 2)).isEqualTo(Optional.empty());
+    assertThat(Folding.of(sheet(100, 50), List.of(inside), 2)).isEqualTo(Optional.empty());
   }
 
   @Test
@@ -96,5 +97,53 @@ class FoldingTest {
     assertThat(other.lengthMm()).isEqualTo(straight.lengthMm(), within(1e-6));
     assertThat(other.longestMm()).isEqualTo(straight.longestMm(), within(1e-6));
     assertThat(other.shortestMm()).isEqualTo(straight.shortestMm(), within(1e-6));
+  }
+
+  private static double reach(Folded part, double y, double z) {
+    return part.corners().stream().mapToDouble(c -> c.yMm() * y + c.zMm() * z).max().orElseThrow();
+  }
+
+  /**
+   * An angle of 50 and 30 mm, 2 mm thick. Measured from the sharp heel at (0, 0) along (30, 50) /
+   * 58.31, its farthest point is the inner corner of the long leg's tip, (50, 2): 1600 / 58.31 =
+   * 27.44 mm; the box would reach (50, 30): 51.45 mm. Towards the heel the round of 4 mm outside
+   * stays 4 x (1.4142 - 1) = 1.66 mm short of it, and no point of the hull may stay shorter.
+   */
+  @Test
+  void theHullHoldsTheLegsAndTheRoundOfTheBend() {
+    Bend bend = across(50 + SQUARE / 2, 40, 90, true);
+    Folded part = Folding.of(sheet(80 + SQUARE, 40), List.of(bend), 2).orElseThrow();
+    assertThat(reach(part, 1, 0) + reach(part, -1, 0)).isEqualTo(50, within(1e-9));
+    assertThat(reach(part, 0, 1) + reach(part, 0, -1)).isEqualTo(30, within(1e-9));
+    double long58 = Math.hypot(30, 50);
+    double root = Math.sqrt(0.5);
+    double farthest = Double.MAX_VALUE;
+    double shortOfHeel = Double.MAX_VALUE;
+    for (int side : new int[] {1, -1}) {
+      double heelY = side * reach(part, side, 0);
+      double heelZ = -reach(part, 0, -1);
+      double y = -side * 30 / long58;
+      double z = 50 / long58;
+      double from = reach(part, y, z) - (heelY * y + heelZ * z);
+      if (from < farthest) {
+        farthest = from;
+        shortOfHeel = (heelY * side - heelZ) * root - reach(part, side * root, -root);
+      }
+    }
+    assertThat(farthest).isEqualTo(1600 / long58, within(1e-9));
+    assertThat(shortOfHeel).isBetween(0.0, 4 * (Math.sqrt(2) - 1) + 1e-9);
+  }
+
+  /**
+   * A bend line drawn past the sheet bends no more than the sheet: 40 mm wide, whatever it says.
+   */
+  @Test
+  void aBendLineDrawnTooLongMakesNothingWider() {
+    BendLine line = new BendLine(new Point(50, -30), new Point(50, 70), "test");
+    Folded part = Folding.of(sheet(80, 40), List.of(new Bend(line, 60, true, 2)), 2).orElseThrow();
+    assertThat(part.corners().stream().mapToDouble(Folded.Corner::xMm).max().orElseThrow())
+        .isEqualTo(
+            part.corners().stream().mapToDouble(Folded.Corner::xMm).min().orElseThrow() + 40,
+            within(1e-9));
   }
 }
