@@ -143,7 +143,12 @@ public final class Folding {
       reach(faces.get(i), motions[i]);
     }
     return Optional.of(
-        new Folded(new Box(high[0] - low[0], high[1] - low[1], high[2] - low[2]), corners));
+        new Folded(
+            new Box(
+                toNanometre(high[0] - low[0]),
+                toNanometre(high[1] - low[1]),
+                toNanometre(high[2] - low[2])),
+            corners));
   }
 
   private Optional<Bend> between(int from, int to) {
@@ -212,7 +217,13 @@ public final class Folding {
   }
 
   private void corner(double[] point) {
-    corners.add(new Folded.Corner(point[0], point[1], point[2]));
+    corners.add(
+        new Folded.Corner(toNanometre(point[0]), toNanometre(point[1]), toNanometre(point[2])));
+  }
+
+  /** The last digit of a sine may differ between two runs; a plan must come out the same. */
+  private static double toNanometre(double mm) {
+    return Math.rint(mm * 1e6) / 1e6;
   }
 
   private void reach(Polygon face, Motion motion) {
