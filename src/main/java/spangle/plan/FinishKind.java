@@ -9,5 +9,10 @@ public enum FinishKind {
   /** Hot-dip zinc. */
   ZINC,
   /** Bake that drives gas out of galvanized work before powder. */
-  DEGAS
+  DEGAS;
+
+  /** Unit its material is drawn in: liquid paint in litres, everything else in kilograms. */
+  public String materialUnit() {
+    return this == LIQUID ? "l" : "kg";
+  }
 }

@@ -1,6 +1,7 @@
 package spangle.plan;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import spangle.fit.hang.HangItem;
 
@@ -30,7 +31,7 @@ import spangle.fit.hang.HangItem;
  * @param visits needs at the stations beside the machine
  * @param areaM2 coated area of all pieces
  * @param massKg mass of all pieces
- * @param materialKg powder, paint or zinc it draws, likely
+ * @param materialKg powder or zinc it draws, likely, kg; litres of mixture for liquid paint
  * @param kitIds kits that wait for it
  */
 public record Lot(
@@ -99,5 +100,11 @@ public record Lot(
         massKg,
         materialKg,
         kitIds);
+  }
+
+  /** What it draws, as {@code 1.90 kg of buoy yellow, gloss}. */
+  public String drawWords() {
+    return String.format(
+        Locale.ROOT, "%.2f %s of %s", materialKg, finish.kind().materialUnit(), finish.name());
   }
 }

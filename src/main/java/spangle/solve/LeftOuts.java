@@ -2,7 +2,6 @@ package spangle.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import spangle.plan.LeftOut;
@@ -127,13 +126,7 @@ final class LeftOuts {
 
   private LeftOut reason(LotFacts lot, Loss loss) {
     String words =
-        loss == Loss.NO_SUPPLY
-            ? String.format(
-                Locale.ROOT,
-                "%.2f of %s are not there in time",
-                lot.lot.materialKg(),
-                lot.lot.finish().name())
-            : loss.words();
+        loss == Loss.NO_SUPPLY ? lot.lot.drawWords() + " is not in the shop in time" : loss.words();
     return new LeftOut(lot.lot.id(), loss.code(), words, OptionalInt.empty());
   }
 }
