@@ -1,0 +1,212 @@
+package spangle.desk;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.week.Coating;
+import spangle.intake.week.WeekInput;
+import spangle.plan.Brief;
+import spangle.plan.Lot;
+import spangle.plan.Plan;
+import spangle.plan.Supply;
+import spangle.plan.json.PlanFile;
+import spangle.solve.Freedom;
+import spangle.solve.Inserted;
+import spangle.solve.Inserter;
+
+/**
+ * Looks for the dates a new job can have: this week, with what can be ordered, or the weeks behind.
+ */
+final class OfferSearch {
+  /** Weeks looked ahead where the week itself has no room. */
+  private static final int MORE_DAYS = 14;
+
+  private final WeekInput input;
+  private final PreparedWeek week;
+  private final PlanFile kept;
+  private final int atMin;
+  private final List<String> notes;
+  private final OfferMaker maker;
+
+  /**
+   * A search.
+   *
+   * @param kept the announced plan
+   * @param atMin nothing new starts before this minute of the week
+   * @param notes takes what has to be said beside the dates
+   */
+  OfferSearch(WeekInput input, PreparedWeek week, PlanFile kept, int atMin, List<String> notes) {
+    this.input = input;
+    this.week = week;
+    this.kept = kept;
+    this.atMin = atMin;
+    this.notes = notes;
+    this.maker = new OfferMaker(input, kept, notes);
+  }
+
+  /** Adds the dates found, or what is lacking for one. */
+  void offers(
+      List<Lot> wanted, Set<String> jobs, List<Promise.Offer> offers, List<String> lacking) {
+    Brief brief = joined(wanted, List.of());
+    Inserter inserter = new Inserter(brief, kept.plan());
+    for (Freedom freedom : Freedom.values()) {
+      inserter
+          .insert(ids(wanted), freedom)
+          .map(i -> maker.offer(freedom, brief, i, ids(wanted), jobs, List.of()))
+          .filter(o -> offers.stream().allMatch(other -> worthSaying(o, other)))
+          .ifPresent(offers::add);
+    }
+    if (offers.stream().noneMatch(o -> o.freedom() != Freedom.DATES_MAY_SLIP)) {
+      later(brief, wanted, jobs, offers, lacking);
+    }
+  }
+
+  /** A date that costs others something is only worth saying when it is clearly sooner. */
+  private static boolean worthSaying(Promise.Offer offer, Promise.Offer gentler) {
+    return offer.endMin() + PartChange.WORTH_SAYING_MIN <= gentler.endMin();
+  }
+
+  /** The kept plan's brief, the new lots, and more of what they draw where it is ordered now. */
+  private Brief joined(List<Lot> wanted, List<Supply.Arrival> ordered) {
+    Brief b = kept.brief();
+    boolean underWay = !b.frozen().isEmpty();
+    List<Lot> all = new ArrayList<>(b.lots());
+    all.addAll(wanted);
+    List<Supply> supplies = new ArrayList<>();
+    for (Supply supply : underWay ? b.supplies() : week.brief().supplies()) {
+      List<Supply.Arrival> arrivals = new ArrayList<>(supply.arrivals());
+      ordered.stream().filter(a -> a.lot().equals(supply.materialId())).forEach(arrivals::add);
+      supplies.add(new Supply(supply.materialId(), supply.name(), arrivals));
+    }
+    return new Brief(
+        b.name(),
+        b.monday(),
+        b.horizonMin(),
+        underWay ? b.lines() : week.brief().lines(),
+        underWay ? b.carriers() : week.brief().carriers(),
+        all,
+        b.kits(),
+        supplies,
+        b.goals(),
+        b.frozen(),
+        b.announced());
+  }
+
+  private static List<String> ids(List<Lot> lots) {
+    return lots.stream().map(Lot::id).toList();
+  }
+
+  /** The week has no room, or not the material: the weeks behind it, and what can be ordered. */
+  private void later(
+      Brief brief,
+      List<Lot> wanted,
+      Set<String> jobs,
+      List<Promise.Offer> offers,
+      List<String> lacking) {
+    List<String> conditions = new ArrayList<>();
+    List<Supply.Arrival> ordered = orders(brief, wanted, conditions);
+    int end = brief.horizonMin();
+    Brief within = joined(wanted, ordered);
+    if (!ordered.isEmpty()) {
+      Optional<Inserted> sooner =
+          new Inserter(within, kept.plan()).insert(ids(wanted), Freedom.DATES_KEPT);
+      if (sooner.isPresent()) {
+        offers.add(
+            0,
+            maker.offer(Freedom.DATES_KEPT, within, sooner.get(), ids(wanted), jobs, conditions));
+        return;
+      }
+    }
+    List<Lot> next = wanted.stream().map(l -> LaterWeek.notBefore(l, end)).toList();
+    Set<String> waiting = new HashSet<>();
+    kept.plan().leftOut().forEach(l -> waiting.add(l.lotId()));
+    List<Lot> all = new ArrayList<>();
+    List<String> queue = new ArrayList<>();
+    for (Lot lot : kept.brief().lots()) {
+      boolean waits = waiting.contains(lot.id());
+      all.add(waits ? LaterWeek.notBefore(lot, end) : lot);
+      if (waits) {
+        queue.add(lot.id());
+      }
+    }
+    all.addAll(next);
+    Brief longer = LaterWeek.behind(within, LaterWeek.of(input, MORE_DAYS).brief(), all);
+    Plan base = kept.plan();
+    int placed = 0;
+    for (String id : queue) {
+      Optional<Inserted> one =
+          new Inserter(longer, base).insert(List.of(id), Freedom.NOTHING_MOVES);
+      if (one.isPresent()) {
+        base = one.get().plan();
+        placed++;
+      }
+    }
+    Optional<Inserted> then = new Inserter(longer, base).insert(ids(next), Freedom.NOTHING_MOVES);
+    if (then.isEmpty()) {
+      lacking.add(
+          "no place was found before "
+              + DayWords.of(longer.horizonMin() - 1)
+              + " either"
+              + (conditions.isEmpty() ? "" : ", even " + String.join(", ", conditions)));
+      return;
+    }
+    if (placed > 0) {
+      notes.add(
+          placed
+              + " lots that are left out of this week already wait; they were put in front of it");
+    }
+    Promise.Offer sure =
+        maker.offer(Freedom.NOTHING_MOVES, longer, then.get(), ids(next), jobs, conditions);
+    offers.add(0, sure);
+    if (offers.size() == 1 && ordered.isEmpty()) {
+      sooner(longer, base, wanted, jobs, sure).ifPresent(offers::add);
+    }
+  }
+
+  /** In the week after all, where others may be pushed into the next. */
+  private Optional<Promise.Offer> sooner(
+      Brief longer, Plan base, List<Lot> wanted, Set<String> jobs, Promise.Offer sure) {
+    List<Lot> lots = new ArrayList<>(longer.lots());
+    lots.removeIf(l -> jobs.contains(l.jobId()));
+    lots.addAll(wanted);
+    Brief brief = BriefChange.lots(longer, lots);
+    return new Inserter(brief, base)
+        .insert(ids(wanted), Freedom.DATES_MAY_SLIP)
+        .map(i -> maker.offer(Freedom.DATES_MAY_SLIP, brief, i, ids(wanted), jobs, List.of()))
+        .filter(o -> worthSaying(o, sure));
+  }
+
+  /** What the new lots lack, ordered at once: whole packs after the lead time. */
+  private List<Supply.Arrival> orders(Brief brief, List<Lot> wanted, List<String> conditions) {
+    List<Supply.Arrival> ordered = new ArrayList<>();
+    Conditions stock = new Conditions(brief);
+    Set<String> materials = new TreeSet<>();
+    wanted.forEach(l -> materials.add(l.finish().materialId()));
+    for (Coating coating : input.catalogue().coatings().toList()) {
+      double lacks =
+          materials.contains(coating.id()) ? stock.shortBy(kept.plan(), wanted, coating.id()) : 0;
+      if (lacks > 0) {
+        double pack = coating.stock().pack();
+        double amount = pack > 0 ? Math.ceil(lacks / pack - 1e-9) * pack : lacks;
+        int at = LaterWeek.workingDaysAfter(brief.monday(), atMin, coating.stock().leadDays());
+        ordered.add(new Supply.Arrival(at, amount, coating.id()));
+        conditions.add(
+            String.format(
+                Locale.ROOT,
+                "if %.1f %s more of %s, ordered %s, arrive by %s (%d working days)",
+                amount,
+                stock.unit(coating.id()),
+                coating.name(),
+                DayWords.of(atMin).replaceFirst(" [0-9:]+$", ""),
+                DayWords.of(at),
+                coating.stock().leadDays()));
+      }
+    }
+    return ordered;
+  }
+}
