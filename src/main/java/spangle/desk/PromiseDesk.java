@@ -178,7 +178,7 @@ public final class PromiseDesk {
         "%s: %d x %s, %s",
         part.jobId(),
         part.pieces(),
-        part.description().isEmpty() ? part.partId() : part.description(),
+        part.description(),
         part.route().equals("duplex") ? "galvanized, " + finish : finish);
   }
 }

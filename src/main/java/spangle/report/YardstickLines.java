@@ -28,6 +28,10 @@ final class YardstickLines {
           HEAT,
           "kWh/t");
 
+  /** The words that change beside a single one. */
+  private static final Map<String, String> ONE =
+      Map.of("loads", "load", "batches", "batch", "changes", "change");
+
   private YardstickLines() {}
 
   /**
@@ -63,8 +67,10 @@ final class YardstickLines {
         .collect(Collectors.joining());
   }
 
-  private static String amount(WeekIndex index, String name, double value) {
+  static String amount(WeekIndex index, String name, double value) {
     int decimals = name.startsWith("hours") ? 1 : 0;
-    return index.say().number(value, decimals) + " " + SHORT.getOrDefault(name, name);
+    String figure = index.say().number(value, decimals);
+    String word = SHORT.getOrDefault(name, name);
+    return figure + " " + (figure.equals("1") ? ONE.getOrDefault(word, word) : word);
   }
 }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spangle.report.week.Say;
+import spangle.report.week.WeekIndex;
 
 class TerminalSummaryTest {
   static Stream<WeekReport> weeks() {
@@ -35,6 +36,15 @@ class TerminalSummaryTest {
     assertThat(screen).contains("!10 blocked    2 parts held; 1 question");
     assertThat(screen).contains("customer, then bending: held J111");
     assertThat(screen).contains("  9 changes    1 change");
+  }
+
+  @Test
+  void oneIsSaidInTheSingular() {
+    WeekIndex week = new WeekIndex(HarbourWeek.report());
+
+    assertThat(YardstickLines.amount(week, "colour changes", 1)).isEqualTo("1 change");
+    assertThat(YardstickLines.amount(week, "colour changes", 2)).isEqualTo("2 changes");
+    assertThat(YardstickLines.amount(week, "oven batches and dips", 1)).isEqualTo("1 batch");
   }
 
   @Test

@@ -149,7 +149,7 @@ public final class BriefMaker {
     return new Held(
         job.id(),
         line.id(),
-        line.description(),
+        line.words(),
         line.qty(),
         "size-unknown",
         "area, mass or outside size is not given and cannot be computed from what is",

@@ -32,7 +32,7 @@ final class PartMeasurer {
             job.id(),
             line.id(),
             job.customer(),
-            line.description(),
+            line.words(),
             line.revision(),
             line.qty(),
             line.metal().material(),

@@ -30,4 +30,9 @@ public record PartLine(
     Heat heat,
     Handling handling,
     String note,
-    Place place) {}
+    Place place) {
+  /** What sheets call it: its description, or its id where nobody described it. */
+  public String words() {
+    return description.isBlank() ? id : description;
+  }
+}

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.equipment.Manning;
 import spangle.equipment.Span;
+import spangle.intake.brief.BriefMaker;
 import spangle.intake.problem.Severity;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.Route;
@@ -34,6 +35,16 @@ class WeekReaderTest {
     assertThat(part.wanted().readyMin()).isEqualTo(7 * 60);
     assertThat(part.wanted().dueMin()).isEqualTo(3 * DAY);
     assertThat(week.digests()).containsOnlyKeys("shop.yaml", "coatings.yaml", "jobs/a.csv");
+  }
+
+  @Test
+  void aPartWithoutADescriptionIsCalledByItsId() {
+    WeekInput week = WeekFiles.sound(folder).read().input().orElseThrow();
+
+    assertThat(week.jobs().get(0).parts().get(0).description()).isEmpty();
+    assertThat(BriefMaker.prepare(week).brief().lots())
+        .isNotEmpty()
+        .allSatisfy(lot -> assertThat(lot.label()).isEqualTo("LB-20"));
   }
 
   @Test
