@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.read.Besides;
@@ -21,11 +22,13 @@ import spangle.plan.Kit;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.Supply;
+import spangle.plan.json.Gate;
+import spangle.plan.json.PlanFile;
 
 /**
  * Proves that the brief a plan was audited against is the one its week folder gives: a plan could
- * otherwise keep every rule of a brief that leaves work out. A plan made in the middle of the week
- * has a brief of its own time and is not compared.
+ * otherwise keep every rule of a brief that leaves work out, or show a gate open that is shut. A
+ * plan made in the middle of the week has a brief of its own time and is not compared.
  */
 final class BriefProof {
   private static final String RULE = "brief-of-the-week";
@@ -33,19 +36,17 @@ final class BriefProof {
 
   private BriefProof() {}
 
-  static List<Finding> of(Brief told, Path week, Optional<Path> overlay) {
+  static List<Finding> of(PlanFile file, Path week, Optional<Path> overlay) {
+    Brief told = file.brief();
     if (!told.frozen().isEmpty() || !told.announced().isEmpty()) {
       return List.of();
     }
-    Optional<Brief> given =
-        WeekReader.read(week, Besides.overlay(overlay))
-            .input()
-            .map(BriefMaker::prepare)
-            .map(PreparedWeek::brief);
+    Optional<PreparedWeek> given =
+        WeekReader.read(week, Besides.overlay(overlay)).input().map(BriefMaker::prepare);
     if (given.isEmpty()) {
       return List.of(new Finding(RULE, week.toString(), "gives no brief any more"));
     }
-    Brief now = given.get();
+    Brief now = given.get().brief();
     List<Finding> findings = new ArrayList<>();
     compare("lots", told.lots(), now.lots(), Lot::id, findings);
     compare("lines", told.lines(), now.lines(), LineSpec::id, findings);
@@ -57,7 +58,26 @@ final class BriefProof {
           new Finding(
               RULE, told.name(), "name, week, horizon or goals differ from the week folder's"));
     }
+    compare(
+        "gates of parts",
+        byPart(file.gates()),
+        byPart(GateList.of(given.get())),
+        gates -> part(gates.get(0)),
+        findings);
     return findings;
+  }
+
+  /** A part may be asked the same gate more than once, so that only all its gates have a name. */
+  private static List<List<Gate>> byPart(List<Gate> gates) {
+    return List.copyOf(
+        gates.stream()
+            .collect(
+                Collectors.groupingBy(BriefProof::part, LinkedHashMap::new, Collectors.toList()))
+            .values());
+  }
+
+  private static String part(Gate gate) {
+    return gate.jobId() + "/" + gate.partId();
   }
 
   private static <T> void compare(

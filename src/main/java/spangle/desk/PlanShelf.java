@@ -67,7 +67,7 @@ public final class PlanShelf {
       overlayChanged(overlay.get(), file.overlay().get()).ifPresent(changed::add);
     }
     if (changed.isEmpty() && file.replanned().isEmpty()) {
-      findings.addAll(BriefProof.of(file.brief(), week, overlay));
+      findings.addAll(BriefProof.of(file, week, overlay));
     }
     if (file.replanned().isPresent()
         && changed.stream().allMatch(c -> c.startsWith(EventBook.FILE + " "))) {

@@ -18,6 +18,7 @@ import spangle.plan.Finding;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
+import spangle.plan.json.Gate;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanJson;
 import spangle.solve.ProgressListener;
@@ -87,7 +88,7 @@ class PlanShelfTest {
         file.plan().batches().stream()
             .filter(b -> b.loads().stream().noneMatch(l -> l.lotIds().contains(dropped.id())))
             .toList();
-    PlanFile trimmed = with(file, lots, batches);
+    PlanFile trimmed = with(file, file.gates(), lots, batches);
     Path folder = week.resolve("trimmed");
     WholeFolder.replace(folder, java.util.Map.of("plan.json", PlanJson.write(trimmed)));
 
@@ -102,7 +103,26 @@ class PlanShelfTest {
         .contains(dropped.id());
   }
 
-  private static PlanFile with(PlanFile file, List<Lot> lots, List<PlannedBatch> batches) {
+  @Test
+  void aGateTakenOutOfThePlanIsFoundOut() throws Exception {
+    PlanFile file = PlanJson.read(Files.readAllBytes(json()));
+    Gate first = file.gates().get(0);
+    List<Gate> rest = file.gates().subList(1, file.gates().size());
+    Path folder = week.resolve("ungated");
+    byte[] bytes = PlanJson.write(with(file, rest, file.brief().lots(), file.plan().batches()));
+    WholeFolder.replace(folder, java.util.Map.of("plan.json", bytes));
+
+    assertThat(PlanShelf.audit(folder, week).findings())
+        .singleElement()
+        .matches(f -> f.rule().equals("brief-of-the-week"))
+        .matches(f -> f.subject().startsWith("gates"))
+        .extracting(Finding::words)
+        .asString()
+        .contains(first.jobId() + "/" + first.partId());
+  }
+
+  private static PlanFile with(
+      PlanFile file, List<Gate> gates, List<Lot> lots, List<PlannedBatch> batches) {
     Brief b = file.brief();
     Brief brief =
         new Brief(
@@ -125,7 +145,7 @@ class PlanShelfTest {
         file.weekFolder(),
         file.inputs(),
         file.overlay(),
-        file.gates(),
+        gates,
         brief,
         plan,
         file.findings(),
