@@ -124,8 +124,8 @@ final class PromiseCommand implements Callable<Integer> {
     for (Promise.Offer offer : promise.offers()) {
       String late =
           offer.endMin() > promise.dueMin()
-              ? " - later than wanted (" + PlanDesk.when(promise.dueMin()) + ")"
-              : " - wanted " + PlanDesk.when(promise.dueMin());
+              ? " - later than wanted (" + promise.dueWords() + ")"
+              : " - wanted " + promise.dueWords();
       out.println();
       out.println((first ? "" : "or ") + offer.when() + late);
       first = false;

@@ -25,6 +25,13 @@ final class DayWords {
         inDay % 60);
   }
 
+  /** A time by which something is due: midnight belongs to the day it ends, "Tuesday 24:00". */
+  static String due(int minute) {
+    return Math.floorMod(minute, DAY_MIN) == 0
+        ? of(minute - DAY_MIN).replace("00:00", "24:00")
+        : of(minute);
+  }
+
   /** A length of time such as "45 min", "3 h" or "2 h 10 min"; days count 24 hours. */
   static String length(int minutes) {
     int days = minutes / DAY_MIN;

@@ -111,7 +111,7 @@ public record PartChange(
       return "";
     }
     boolean past = is.endMin().isPresent() && is.endMin().getAsInt() > is.dueMin();
-    String due = "due " + DayWords.of(is.dueMin());
+    String due = "due " + DayWords.due(is.dueMin());
     return past
         ? "; late by " + DayWords.length(is.endMin().getAsInt() - is.dueMin()) + ", " + due
         : "; " + due;

@@ -88,4 +88,9 @@ public record Promise(
     return held.isEmpty()
         && honest().map(o -> o.endMin() <= dueMin && o.findings().isEmpty()).orElse(false);
   }
+
+  /** When the job is wanted, in words. */
+  public String dueWords() {
+    return DayWords.due(dueMin);
+  }
 }

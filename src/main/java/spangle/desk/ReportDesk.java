@@ -146,9 +146,9 @@ final class ReportDesk {
         p.place().words()
             + ": "
             + p.why()
-            + " "
+            + ". Do: "
             + p.remedy()
-            + " Meanwhile "
+            + ". Meanwhile "
             + p.meanwhile().words()
             + ".",
         "design",

@@ -216,7 +216,7 @@ public final class WhyDesk {
         load == null ? "?" : load.id(),
         DayWords.of(hung),
         DayWords.of(end.getAsInt()),
-        DayWords.of(last.dueMin()),
+        DayWords.due(last.dueMin()),
         late);
   }
 
@@ -224,7 +224,7 @@ public final class WhyDesk {
     List<String> words = new ArrayList<>();
     for (Kit kit : brief.kits()) {
       if (lot.kitIds().contains(kit.id())) {
-        words.add("the kit " + kit.name() + " waits for it; due " + DayWords.of(kit.dueMin()));
+        words.add("the kit " + kit.name() + " waits for it; due " + DayWords.due(kit.dueMin()));
       }
     }
     return words;

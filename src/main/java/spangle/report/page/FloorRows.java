@@ -101,7 +101,7 @@ public final class FloorRows {
         index.time().clock(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
         index.time().at(place.endMin()),
-        index.time().at(place.dueMin()),
+        index.time().due(place.dueMin()),
         place.lots().stream().anyMatch(l -> l.lastLeg() && place.endMin() > l.dueMin()));
   }
 

@@ -57,8 +57,12 @@ public final class ListRows {
                     p.code(),
                     p.words(),
                     p.who(),
-                    at(index, p.dueMin())))
+                    due(index, p.dueMin())))
         .toList();
+  }
+
+  private static String due(WeekIndex index, OptionalInt minute) {
+    return minute.isPresent() ? index.time().due(minute.getAsInt()) : "";
   }
 
   private static String at(WeekIndex index, OptionalInt minute) {
@@ -190,7 +194,7 @@ public final class ListRows {
                     k.setsNow() + " of " + k.kit().sets(),
                     k.setsByDay().stream().limit(6).map(s -> Integer.toString(s)).toList(),
                     at(index, k.completeMin()),
-                    index.time().at(k.kit().dueMin()),
+                    index.time().due(k.kit().dueMin()),
                     k.blocker()))
         .toList();
   }
@@ -266,6 +270,6 @@ public final class ListRows {
         index.time().at(want.lot().readyMin()),
         WeekTime.stretch(Math.max(0, want.slackMin())),
         want.slackMin() < 60,
-        kits + "due " + index.time().at(want.lot().dueMin()));
+        kits + "due " + index.time().due(want.lot().dueMin()));
   }
 }

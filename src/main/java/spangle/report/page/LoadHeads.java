@@ -65,7 +65,7 @@ final class LoadHeads {
         patch(place),
         LoadCode.of(id),
         stops(place),
-        index.time().at(place.dueMin()),
+        index.time().due(place.dueMin()),
         kits(place.lots()),
         gates(place));
   }

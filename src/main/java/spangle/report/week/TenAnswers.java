@@ -260,7 +260,7 @@ public final class TenAnswers {
                         + ": "
                         + time.at(l.endMin())
                         + " for "
-                        + time.at(l.dueMin())
+                        + time.due(l.dueMin())
                         + index.reason(l.jobId()).map(r -> ". " + r).orElse(""))
             .toList();
     long jobs = late.stream().map(LateWork::jobId).distinct().count();

@@ -24,6 +24,13 @@ public record WeekTime(LocalDate monday) {
     return head + " " + clock(minute);
   }
 
+  /** A time by which something is due: midnight belongs to the day it ends, {@code Wed 24:00}. */
+  public String due(int minute) {
+    return Math.floorMod(minute, DAY) == 0
+        ? at(minute - DAY).replace("00:00", "24:00")
+        : at(minute);
+  }
+
   /** The clock alone: {@code 06:30}. */
   public String clock(int minute) {
     int inDay = Math.floorMod(minute, DAY);
