@@ -87,7 +87,14 @@ final class Recall {
       if (carrier == null || left.length == 0) {
         continue;
       }
-      Optional<Load> made = hanging.load(carrier, left);
+      // What they are to get may have changed since: those that cannot stay together any more are
+      // planned anew.
+      LotFacts first = floor.lots[left[0]];
+      int[] together =
+          Arrays.stream(left)
+              .filter(lot -> lot == left[0] || Hanging.mayShare(first, floor.lots[lot]))
+              .toArray();
+      Optional<Load> made = hanging.load(carrier, together);
       if (made.isPresent() && joins(loads, made.get(), planned.setting(), line, m)) {
         loads.add(made.get());
       }

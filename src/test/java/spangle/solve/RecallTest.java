@@ -1,6 +1,8 @@
 package spangle.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.bake;
+import static spangle.plan.PlanFixtures.load;
 import static spangle.plan.PlanFixtures.powderLot;
 import static spangle.plan.PlanFixtures.simpleBake;
 import static spangle.plan.PlanFixtures.yard;
@@ -56,6 +58,26 @@ class RecallTest {
     Plan plan = solve(brief, List.of(FIRST, SECOND), 200);
     assertThat(plan.leftOut()).extracting(LeftOut::lotId).isEmpty();
     assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  @Test
+  void lotsThatGetAnotherFinishNowDoNotStayOnOneCarrier() {
+    // A and B hung together in the plan so far; since then B is wanted in yellow.
+    PlannedBatch together =
+        bake(
+            "oven-1 #1",
+            "oven-1",
+            0,
+            375,
+            395,
+            load("P1", "rack", "A", "B")
+                .visit("hang", 360, 370)
+                .visit("booth", 370, 375)
+                .visit("unload", 395, 400));
+    Brief brief = yard().lots(powderLot("A"), powderLot("B").yellow()).build();
+    Plan plan = solve(brief, List.of(together), 1);
+    assertThat(Audit.of(brief, plan)).isEmpty();
+    assertThat(lotsInTime(plan)).containsExactlyInAnyOrder("A", "B");
   }
 
   @Test

@@ -70,6 +70,14 @@ public final class Hanging {
     return load(load.carrier, rest);
   }
 
+  /** Whether two lots may hang side by side: one finish, one kind of work, neither alone. */
+  public static boolean mayShare(LotFacts one, LotFacts other) {
+    return one.finish == other.finish
+        && one.group == other.group
+        && !one.lot.alone()
+        && !other.lot.alone();
+  }
+
   private static boolean mayMeet(Load load, LotFacts lot) {
     return load.finish == lot.finish
         && load.group == lot.group
@@ -91,6 +99,11 @@ public final class Hanging {
   private Optional<Load> hang(int carrier, int[] lots) {
     for (int lot : lots) {
       if (!hangsOn(floor.lots[lot], carrier)) {
+        return Optional.empty();
+      }
+    }
+    for (int i = 1; i < lots.length; i++) {
+      if (!mayShare(floor.lots[lots[0]], floor.lots[lots[i]])) {
         return Optional.empty();
       }
     }
