@@ -33,7 +33,8 @@ final class FrozenFront {
   private final PlanFile kept;
   private final WeekState state;
   private final List<Event> news;
-  private final Slippage slippage;
+  private final Brief brief;
+  private Slippage slippage;
   private final Map<String, Lot> before = new HashMap<>();
   private final Map<String, Lot> now = new HashMap<>();
   private final Map<String, Integer> lotEnd = new HashMap<>();
@@ -49,6 +50,7 @@ final class FrozenFront {
     this.state = state;
     this.atMin = atMin;
     this.news = events.stream().filter(e -> e.number() > known).toList();
+    this.brief = brief;
     this.slippage = new Slippage(brief, atMin);
     kept.brief().lots().forEach(l -> before.put(l.id(), l));
     brief.lots().forEach(l -> now.put(l.id(), l));
@@ -75,14 +77,11 @@ final class FrozenFront {
   void freeze(int freezeUntilMin) {
     List<PlannedBatch> inTime = new ArrayList<>(kept.plan().batches());
     inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
-    List<PlannedBatch> waiting = new ArrayList<>();
-    for (PlannedBatch batch : inTime) {
-      List<PlannedLoad> fixed = batch.loads().stream().filter(l -> stage(l).fixed()).toList();
-      if (fixed.isEmpty()) {
-        waiting.add(batch);
-      } else {
-        stay(slippage.settle(withLoads(batch, companyOf(batch)), state.loads()));
-      }
+    Set<String> parted = new HashSet<>();
+    List<PlannedBatch> waiting = standWhatHangs(inTime, parted);
+    for (Set<String> late = carrierNotBack(); !late.isEmpty(); late = carrierNotBack()) {
+      parted.addAll(late);
+      waiting = standWhatHangs(inTime, parted);
     }
     freeze(waiting, freezeUntilMin);
     for (PlannedBatch batch : inTime) {
@@ -90,10 +89,67 @@ final class FrozenFront {
           batch.loads().stream()
               .filter(l -> l.lotIds().stream().noneMatch(lots::contains))
               .toList();
+      left.stream()
+          .filter(l -> stage(l) == Stage.RELEASED)
+          .forEach(
+              l ->
+                  forced.putIfAbsent(
+                      l.id(), against(batch, l).orElse("its carrier is not back in time")));
       if (!left.isEmpty()) {
         open.add(withLoads(batch, left));
       }
     }
+  }
+
+  /**
+   * Stands every batch with something that hangs, and returns the others.
+   *
+   * @param parted loads that may not join what hangs in their batch
+   */
+  private List<PlannedBatch> standWhatHangs(List<PlannedBatch> inTime, Set<String> parted) {
+    slippage = new Slippage(brief, atMin);
+    frozen.clear();
+    lots.clear();
+    lotEnd.clear();
+    List<PlannedBatch> waiting = new ArrayList<>();
+    for (PlannedBatch batch : inTime) {
+      if (batch.loads().stream().noneMatch(l -> stage(l).fixed())) {
+        waiting.add(batch);
+      } else {
+        stay(slippage.settle(withLoads(batch, companyOf(batch, parted)), state.loads()));
+      }
+    }
+    return waiting;
+  }
+
+  private record Use(PlannedLoad load, int firstMin, int lastMin) {
+    boolean meets(Use other) {
+      return load.carrierNumber() > 0
+          && load.carrierNumber() == other.load.carrierNumber()
+          && load.carrierId().equals(other.load.carrierId())
+          && firstMin < other.lastMin
+          && other.firstMin < lastMin;
+    }
+  }
+
+  /** Loads still to be hung whose carrier is late with other work when they want it. */
+  private Set<String> carrierNotBack() {
+    List<Use> uses = new ArrayList<>();
+    for (PlannedBatch batch : frozen) {
+      for (PlannedLoad load : batch.loads()) {
+        uses.add(new Use(load, LoadTimes.first(batch, load), LoadTimes.last(batch, load)));
+      }
+    }
+    uses.sort(Comparator.comparingInt(Use::firstMin).thenComparing(u -> u.load().id()));
+    Set<String> late = new HashSet<>();
+    for (int i = 0; i < uses.size(); i++) {
+      Use use = uses.get(i);
+      List<Use> ahead = uses.subList(0, i);
+      if (!stage(use.load()).fixed() && ahead.stream().anyMatch(use::meets)) {
+        late.add(use.load().id());
+      }
+    }
+    return late;
   }
 
   /** In the order in which they begin; on each line up to the first that cannot stay. */
@@ -137,12 +193,14 @@ final class FrozenFront {
   }
 
   /** Loads that hang, and those of the same batch that can still join them. */
-  private List<PlannedLoad> companyOf(PlannedBatch batch) {
+  private List<PlannedLoad> companyOf(PlannedBatch batch, Set<String> parted) {
     return batch.loads().stream()
         .filter(
             l ->
                 stage(l).fixed()
-                    || (LoadTimes.first(batch, l) >= atMin && against(batch, l).isEmpty()))
+                    || (!parted.contains(l.id())
+                        && LoadTimes.first(batch, l) >= atMin
+                        && against(batch, l).isEmpty()))
         .toList();
   }
 
