@@ -1,16 +1,23 @@
 package spangle.desk;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import spangle.estimate.Purchase;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.problem.Problem;
 import spangle.intake.read.WeekReader;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
 import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanFileException;
 import spangle.solve.ProgressListener;
@@ -62,6 +69,7 @@ public final class OrderDesk {
    *
    * @param week the week folder
    * @param plan a plan of it; without one a quick plan is made
+   * @throws IOException when the plan cannot be read or is of another week
    */
   public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
     WeekReader.Reading reading = WeekReader.read(week);
@@ -74,11 +82,41 @@ public final class OrderDesk {
       PreparedWeek asPlanned =
           new PreparedWeek(
               prepared.input(), file.brief(), prepared.parts(), prepared.held(), prepared.gates());
+      Optional<String> stranger = stranger(asPlanned, file.plan());
+      if (stranger.isPresent()) {
+        throw new IOException(
+            plan.get()
+                + " as a plan of "
+                + week
+                + ": it has "
+                + stranger.get()
+                + ", which this week has not; give a plan of this week");
+      }
       return Order.of(asPlanned, file.plan());
     }
     Plan quick =
         new Solver()
             .solve(prepared.brief(), new SolveOptions(10, STEPS, 1, 1), ProgressListener.NOBODY);
     return Order.of(prepared, quick);
+  }
+
+  /** The first lot or line of a plan that its week does not know. */
+  private static Optional<String> stranger(PreparedWeek week, Plan plan) {
+    Set<String> parts =
+        week.parts().stream().map(p -> WeekIndex.key(p.jobId(), p.partId())).collect(toSet());
+    Set<String> lots =
+        week.brief().lots().stream()
+            .filter(l -> parts.contains(WeekIndex.key(l.jobId(), l.partId())))
+            .map(Lot::id)
+            .collect(toSet());
+    Set<String> lines = week.brief().lines().stream().map(LineSpec::id).collect(toSet());
+    Stream<String> strangeLots =
+        plan.batches().stream()
+            .flatMap(b -> b.loads().stream())
+            .flatMap(l -> l.lotIds().stream())
+            .filter(id -> !lots.contains(id));
+    Stream<String> strangeLines =
+        plan.batches().stream().map(PlannedBatch::lineId).filter(id -> !lines.contains(id));
+    return Stream.concat(strangeLots, strangeLines).findFirst();
   }
 }

@@ -26,6 +26,29 @@ class OrderCommandTest {
     return new Calc(code, out.toString(), err.toString());
   }
 
+  /** The plan is of first-steps, the week asked about is another. */
+  @Test
+  void aPlanOfAnotherWeekIsRefused(@TempDir Path temp) {
+    Path plan = temp.resolve("plan");
+    PrintWriter nobody = new PrintWriter(new StringWriter());
+    int planned = Spangle.run(nobody, nobody, "plan", WEEK, "--steps", "20", "--out", "" + plan);
+    assertThat(planned).isNotEqualTo(ExitCode.REFUSED);
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Spangle.run(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            "order",
+            "samples/dirty-week",
+            "--json",
+            "--plan",
+            plan.toString());
+    assertThat(code).isEqualTo(ExitCode.REFUSED);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("F-", "give a plan of this week");
+  }
+
   @Test
   void everyItemAddsUp() throws IOException {
     Calc said = order("--json");
