@@ -11,11 +11,17 @@ import spangle.fit.vent.Hollow;
 import spangle.fit.vent.Hollow.HollowSection.Use;
 import spangle.fit.vent.OpenFront;
 import spangle.measure.Box;
+import spangle.measure.Figures;
 import spangle.measure.Quantities;
 import spangle.measure.QuantityKind;
 
 /** The hollow that is asked about; exactly one form. */
 final class HollowOptions {
+  /** No longer side, no larger vessel or overlap goes into a kettle: a slip of the unit. */
+  private static final double MOST_MM = 60_000;
+
+  private static final double MOST_LITRES = 1e6;
+  private static final double MOST_CM2 = 1e6;
   private static final Pattern SHEETS = Pattern.compile("(.+?)\\s*\\+\\s*(.+)");
 
   @Option(
@@ -92,6 +98,7 @@ final class HollowOptions {
     }
     if (box != null) {
       Box size = Quantities.box(box);
+      upTo(box, MOST_MM, "mm", size.longestMm());
       double wall = wallMm();
       if (open != null) {
         return openFront(size, wall, tiltDeg);
@@ -107,11 +114,13 @@ final class HollowOptions {
     if (vessel != null) {
       double litres = Quantities.litres(vessel);
       positive(vessel, litres);
+      upTo(vessel, MOST_LITRES, "l", litres);
       return new Hollow.Vessel(litres / 1000, optional(diameter), optional(thickness));
     }
     if (plates != null) {
       List<Double> sides = Quantities.sizesMm(plates, 2);
       positive(plates, sides.get(0), sides.get(1));
+      upTo(plates, MOST_MM, "mm", sides.get(0), sides.get(1));
       return new Hollow.BoxSection(sides.get(1), sides.get(0), optional(thickness));
     }
     if (overlap != null) {
@@ -219,12 +228,16 @@ final class HollowOptions {
     List<Double> mm = Quantities.sizesMm(both.group(1) + "x" + both.group(2), 2);
     double cm2 = Quantities.read(QuantityKind.AREA, area) * 10_000;
     positive(area, cm2);
+    upTo(area, MOST_CM2, "cm2", cm2);
     positive(sheets, mm.get(0), mm.get(1));
     return new Hollow.Overlap(cm2, mm.get(0), mm.get(1), optional(length));
   }
 
   private static List<Double> sides(String text, int least) {
-    return Quantities.sizesMm(text, text.split("[xX×*]", -1).length > least ? least + 1 : least);
+    List<Double> sides =
+        Quantities.sizesMm(text, text.split("[xX×*]", -1).length > least ? least + 1 : least);
+    sides.forEach(side -> upTo(text, MOST_MM, "mm", side));
+    return sides;
   }
 
   private double wallMm() {
@@ -249,6 +262,21 @@ final class HollowOptions {
     for (double value : values) {
       if (value <= 0) {
         throw ExitException.usage("'" + text + "' must be above zero");
+      }
+    }
+  }
+
+  private static void upTo(String text, double most, String unit, double... values) {
+    for (double value : values) {
+      if (value > most) {
+        throw ExitException.usage(
+            "'"
+                + text
+                + "' is more than "
+                + Figures.upTo(most, 0)
+                + " "
+                + unit
+                + ": look at the unit");
       }
     }
   }

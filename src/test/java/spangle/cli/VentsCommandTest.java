@@ -34,6 +34,27 @@ class VentsCommandTest {
     return new ObjectMapper().readTree(out.toString());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "--tube 1e300x60x1200mm --thickness 3mm",
+    "--tube 60x60x61m --thickness 3mm",
+    "--box 99999x99999x99999mm --thickness 3mm",
+    "--vessel 1e300l",
+    "--plates 61x1m",
+    "--overlap 101m2 --sheets 8+10mm"
+  })
+  void aSizeNoKettleTakesIsASlipOfTheUnit(String hollow) {
+    assertThat(vents(hollow)).isEqualTo(ExitCode.USAGE);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("look at the unit");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--tube 60x60x60000mm --thickness 3mm", "--overlap 100m2 --sheets 8+10mm"})
+  void aSizeAtTheLimitIsAnswered(String hollow) {
+    assertThat(vents(hollow)).isEqualTo(ExitCode.DONE);
+  }
+
   /** Trade design guides: 25 % of the bore diagonal; bore 44 x 44 asks 15.56 mm, drill 16 mm. */
   @Test
   void squareTubeShowsEveryRuleAndNamesTheLargest() throws IOException {
