@@ -1,71 +1,81 @@
 package spangle;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /** Keeps the directions of the house: nobody calls back up, and only one room knows OptaPlanner. */
 @AnalyzeClasses(packages = "spangle", importOptions = ImportOption.DoNotIncludeTests.class)
 class HouseTest {
 
+  private static final List<String> BELOW_PLAN =
+      List.of("measure", "part", "equipment", "coating", "fit");
+
+  private static final List<String> BELOW_FIVE = with(BELOW_PLAN, "plan");
+
+  private static final List<String> BELOW_DESK =
+      with(BELOW_FIVE, "intake", "solve", "audit", "estimate", "report");
+
+  /** Each room with the rooms it may use. */
+  private static final Map<String, List<String>> MAY_USE = mayUse();
+
+  private static Map<String, List<String>> mayUse() {
+    Map<String, List<String>> rooms = new LinkedHashMap<>();
+    rooms.put("measure", List.of());
+    rooms.put("part", List.of("measure"));
+    rooms.put("equipment", List.of("measure"));
+    rooms.put("coating", List.of("measure", "part", "equipment"));
+    rooms.put("fit", List.of("measure", "part", "equipment", "coating"));
+    rooms.put("plan", BELOW_PLAN);
+    for (String one : List.of("intake", "solve", "audit", "estimate", "report")) {
+      rooms.put(one, BELOW_FIVE);
+    }
+    rooms.put("desk", BELOW_DESK);
+    rooms.put("cli", with(BELOW_DESK, "desk"));
+    return rooms;
+  }
+
+  private static List<String> with(List<String> rooms, String... more) {
+    return Stream.concat(rooms.stream(), Stream.of(more)).toList();
+  }
+
+  private static String[] packages(Stream<String> rooms) {
+    return rooms.map(room -> "spangle." + room + "..").toArray(String[]::new);
+  }
+
   @ArchTest
-  static final ArchRule LAYERS =
-      layeredArchitecture()
-          .consideringOnlyDependenciesInLayers()
-          .layer("measure")
-          .definedBy("spangle.measure..")
-          .layer("part")
-          .definedBy("spangle.part..")
-          .layer("equipment")
-          .definedBy("spangle.equipment..")
-          .layer("coating")
-          .definedBy("spangle.coating..")
-          .layer("fit")
-          .definedBy("spangle.fit..")
-          .layer("plan")
-          .definedBy("spangle.plan..")
-          .layer("intake")
-          .definedBy("spangle.intake..")
-          .layer("solve")
-          .definedBy("spangle.solve..")
-          .layer("audit")
-          .definedBy("spangle.audit..")
-          .layer("estimate")
-          .definedBy("spangle.estimate..")
-          .layer("report")
-          .definedBy("spangle.report..")
-          .layer("desk")
-          .definedBy("spangle.desk..")
-          .layer("cli")
-          .definedBy("spangle.cli..")
-          .withOptionalLayers(true)
-          .whereLayer("cli")
-          .mayNotBeAccessedByAnyLayer()
-          .whereLayer("desk")
-          .mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("intake")
-          .mayOnlyBeAccessedByLayers("desk", "cli")
-          .whereLayer("solve")
-          .mayOnlyBeAccessedByLayers("desk", "cli")
-          .whereLayer("audit")
-          .mayOnlyBeAccessedByLayers("desk", "cli")
-          .whereLayer("estimate")
-          .mayOnlyBeAccessedByLayers("desk", "cli")
-          .whereLayer("report")
-          .mayOnlyBeAccessedByLayers("desk", "cli")
-          .whereLayer("plan")
-          .mayOnlyBeAccessedByLayers(
-              "intake", "solve", "audit", "estimate", "report", "desk", "cli")
-          .whereLayer("fit")
-          .mayOnlyBeAccessedByLayers(
-              "plan", "intake", "solve", "audit", "estimate", "report", "desk", "cli")
-          .whereLayer("coating")
-          .mayOnlyBeAccessedByLayers(
-              "fit", "plan", "intake", "solve", "audit", "estimate", "report", "desk", "cli");
+  static void everyRoomUsesOnlyWhatLiesBelowIt(JavaClasses house) {
+    MAY_USE.forEach(
+        (room, below) ->
+            noClasses()
+                .that()
+                .resideInAPackage("spangle." + room + "..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                    packages(
+                        MAY_USE.keySet().stream()
+                            .filter(other -> !other.equals(room) && !below.contains(other))))
+                .allowEmptyShould(false)
+                .check(house));
+  }
+
+  @ArchTest
+  static final ArchRule NOBODY_LIVES_OUTSIDE_THE_ROOMS =
+      classes()
+          .that()
+          .doNotHaveSimpleName("package-info")
+          .should()
+          .resideInAnyPackage(packages(MAY_USE.keySet().stream()));
 
   @ArchTest
   static final ArchRule ONLY_SOLVE_KNOWS_OPTAPLANNER =
