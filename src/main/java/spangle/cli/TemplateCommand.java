@@ -44,7 +44,19 @@ final class TemplateCommand implements Callable<Integer> {
       throw ExitException.usage("The workbook's name must end in .xlsx: " + file);
     }
     try {
-      TemplateDesk.write(file, Optional.ofNullable(week));
+      TemplateDesk.write(file, Optional.ofNullable(week))
+          .ifPresent(
+              p ->
+                  spec.commandLine()
+                      .getErr()
+                      .println(
+                          "No choices are offered, "
+                              + week
+                              + " cannot be used: "
+                              + p.place().words()
+                              + ": "
+                              + p.why()
+                              + "; see 'spangle check'"));
     } catch (FileAlreadyExistsException there) {
       throw ExitException.refused(file + " is there already; give another name.");
     } catch (IOException failed) {

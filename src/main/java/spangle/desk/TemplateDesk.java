@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
+import spangle.intake.problem.Problem;
 import spangle.intake.read.JobTemplate;
 import spangle.intake.read.WeekReader;
 import spangle.intake.week.CarrierUse;
@@ -21,10 +22,12 @@ public final class TemplateDesk {
    *
    * @param file where
    * @param week a week whose finishes and carriers may be chosen from
+   * @return why the week offers no choices, when it was named and cannot be used
    * @throws IOException when it cannot be written or is there already
    */
-  public static void write(Path file, Optional<Path> week) throws IOException {
-    Optional<WeekInput> input = week.flatMap(w -> WeekReader.read(w).input());
+  public static Optional<Problem> write(Path file, Optional<Path> week) throws IOException {
+    Optional<WeekReader.Reading> reading = week.map(WeekReader::read);
+    Optional<WeekInput> input = reading.flatMap(WeekReader.Reading::input);
     List<String> finishes =
         input.map(i -> i.catalogue().coatings().map(Coating::id).toList()).orElse(List.of());
     List<String> carriers =
@@ -37,5 +40,8 @@ public final class TemplateDesk {
                         .toList())
             .orElse(List.of());
     Files.write(file, JobTemplate.workbook(finishes, carriers), StandardOpenOption.CREATE_NEW);
+    return input.isPresent()
+        ? Optional.empty()
+        : reading.flatMap(r -> r.problems().stream().findFirst());
   }
 }
