@@ -149,7 +149,8 @@ public final class PlanDesk {
   }
 
   /**
-   * Refuses sheets in the place of the week folder itself.
+   * Refuses sheets in the place of the week folder itself, and among its job files, where the next
+   * reading would take them for orders.
    *
    * @throws IOException in words for the person
    */
@@ -157,6 +158,12 @@ public final class PlanDesk {
     if (folder.toAbsolutePath().normalize().startsWith(out.toAbsolutePath().normalize())) {
       throw new IOException(
           out + " is the week folder or holds it; sheets need a folder of their own (--out)");
+    }
+    if (out.toAbsolutePath()
+        .normalize()
+        .startsWith(folder.toAbsolutePath().normalize().resolve("jobs"))) {
+      throw new IOException(
+          out + " is where the week's job files stand; sheets need a folder of their own (--out)");
     }
   }
 

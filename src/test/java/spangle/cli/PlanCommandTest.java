@@ -50,6 +50,14 @@ class PlanCommandTest {
   }
 
   @Test
+  void sheetsDoNotStandAmongTheJobFiles() {
+    Said said = plan("--out", WEEK + "/jobs/sheets", "--steps", "0");
+    assertThat(said.code()).isEqualTo(ExitCode.REFUSED);
+    assertThat(said.err()).contains("is where the week's job files stand");
+    assertThat(Path.of(WEEK, "jobs", "sheets")).doesNotExist();
+  }
+
+  @Test
   void theSameStepsAndSeedGiveTheSameBytes() throws IOException {
     Path out = temp.resolve("plan");
     String[] asked = {"--out", out.toString(), "--steps", "400", "--seed", "5"};
