@@ -156,6 +156,12 @@ final class LineReader {
       incomplete(
           line, line.place(), read, "a paint line needs an oven or drying room and no kettle");
     }
+    if (read.kind() == LineKind.POWDER && !sprays(read, StationProfile.Kind.POWDER_BOOTH)) {
+      incomplete(line, line.place(), read, "a powder line needs a powder booth ahead of its oven");
+    }
+    if (read.kind() == LineKind.LIQUID && !sprays(read, StationProfile.Kind.LIQUID_BOOTH)) {
+      incomplete(line, line.place(), read, "a paint line needs a spray booth ahead of its oven");
+    }
     if (oven && read.settingsC().isEmpty()) {
       incomplete(
           line,
@@ -172,6 +178,11 @@ final class LineReader {
         checkSettings(line, read, station, profile);
       }
     }
+  }
+
+  private static boolean sprays(ShopLine line, StationProfile.Kind booth) {
+    return line.before().stream()
+        .anyMatch(s -> s.profile() instanceof StationProfile p && p.kind() == booth);
   }
 
   private static void checkSettings(

@@ -210,6 +210,23 @@ class OverlayTest {
   }
 
   @Test
+  void aPaintLineWithoutItsBoothIsRefusedForNobodyWouldSpray() throws IOException {
+    WeekReader.Reading powder =
+        read("title: no booth\nshop: {lines: [{id: powder, without: [booth]}]}");
+    WeekReader.Reading liquid =
+        read("title: no booth\nshop: {lines: [{id: liquid, without: [liquid-booth]}]}");
+
+    assertThat(powder.problems())
+        .extracting(Problem::why)
+        .contains("line 'powder': a powder line needs a powder booth ahead of its oven");
+    assertThat(powder.stopped()).isTrue();
+    assertThat(liquid.problems())
+        .extracting(Problem::why)
+        .contains("line 'liquid': a paint line needs a spray booth ahead of its oven");
+    assertThat(liquid.stopped()).isTrue();
+  }
+
+  @Test
   void anOverlayThatIsNotThereStopsEverything() {
     WeekReader.Reading reading =
         WeekReader.read(HARBOUR, Besides.overlay(Optional.of(temp.resolve("none.yaml"))));
