@@ -53,6 +53,7 @@ final class FitRooms {
     boolean kettle = option.equals("--kettle");
     if (words.startsWith("usable ")) {
       List<Double> sides = Quantities.sizesMm(words.substring("usable ".length()), 3);
+      FitSubject.upTo100m(words, sides);
       UsableSpace space =
           new UsableSpace(
               kettle ? "kettle" : "room",

@@ -79,6 +79,7 @@ final class FitSubject {
     List<Corner> corners = new ArrayList<>();
     for (String corner : outline) {
       List<Double> xy = Quantities.sizesMm(corner, 2);
+      upTo100m(corner, xy);
       corners.add(new Corner(xy.get(0), xy.get(1)));
     }
     double acrossMm = Quantities.lengthMm(across);
@@ -90,11 +91,17 @@ final class FitSubject {
     }
   }
 
-  private static void positive(String text, double... sides) {
+  static void upTo100m(String text, List<Double> sides) {
     for (double side : sides) {
-      if (side > LONGEST_MM) {
+      if (Math.abs(side) > LONGEST_MM) {
         throw ExitException.usage("'" + text + "' has a side of more than 100 m: look at the unit");
       }
+    }
+  }
+
+  private static void positive(String text, double... sides) {
+    for (double side : sides) {
+      upTo100m(text, List.of(side));
       if (side <= 0) {
         throw ExitException.usage("'" + text + "' has a side of 0 mm: every side is above zero");
       }

@@ -220,6 +220,8 @@ class FitCommandTest {
         "--kettle kettle-medium --size 1x1x1m --out answer.pdf | .html",
         "--oven box-oven-large --size 1x1x1m --dross 3mm | --kettle only",
         "--kettle kettle-medium --size 1e300x1x1m | look at the unit",
+        "--kettle usable 1e300x1x1m --size 1x1x1m | look at the unit",
+        "--kettle kettle-medium --outline 0x0m 1x0m 1e300x1m --across 1m | look at the unit",
         "--kettle kettle-medium --outline 0x0mm 1x1mm 2x2mm --across 1m | on one line",
         "--kettle kettle-medium --outline 0x0mm 1x1mm 2x0mm | needs --across",
         "samples/harbour-week HC-42 --level-drop 40mm | shop.yaml",
