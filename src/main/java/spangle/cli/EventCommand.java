@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -62,7 +64,7 @@ final class EventCommand implements Callable<Integer> {
       index = "2..*",
       paramLabel = "KEY=VALUE",
       description = "What it is about: load=P07, job=H-101, part=LB-20, count=40 ...")
-  private Map<String, String> about = new LinkedHashMap<>();
+  private List<String> about = new ArrayList<>();
 
   @Option(
       names = "--when",
@@ -92,15 +94,7 @@ final class EventCommand implements Callable<Integer> {
     if (who != null) {
       values.put("who", who);
     }
-    about.forEach(
-        (key, value) -> {
-          String name = key.toLowerCase(Locale.ROOT).replace('-', '_');
-          if (!isField(name)) {
-            throw new ParameterException(
-                spec.commandLine(), "an event has no '" + key + "'; see spangle event --help");
-          }
-          values.put(name, value);
-        });
+    about.forEach(said -> put(said, values));
     EventBook.Answer answer = answer(values);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
@@ -119,6 +113,24 @@ final class EventCommand implements Callable<Integer> {
       err.flush();
     }
     return answer.refused().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+  }
+
+  private void put(String said, Map<String, String> values) {
+    int equals = said.indexOf('=');
+    if (equals < 0) {
+      throw new ParameterException(
+          spec.commandLine(), "'" + said + "' is not KEY=VALUE; see spangle event --help");
+    }
+    String key = said.substring(0, equals);
+    String name = key.toLowerCase(Locale.ROOT).replace('-', '_');
+    if (!isField(name)) {
+      throw new ParameterException(
+          spec.commandLine(), "an event has no '" + key + "'; see spangle event --help");
+    }
+    if (values.put(name, said.substring(equals + 1)) != null) {
+      throw new ParameterException(
+          spec.commandLine(), "'" + key + "' is given twice; one event has one: write two events");
+    }
   }
 
   private static boolean isField(String name) {
