@@ -54,7 +54,7 @@ final class GateReader {
           "name job and part as in the job file");
       return Optional.empty();
     }
-    long people = by.stream().map(p -> p.toLowerCase(Locale.ROOT)).distinct().count();
+    long people = by.stream().map(GateReader::person).distinct().count();
     int wanted = gate.get() == GateRecord.Gate.VENTS ? LOOKERS : 1;
     if (people < wanted) {
       bad(
@@ -97,5 +97,10 @@ final class GateReader {
 
   private static void bad(Fields f, String key, String value, String why, String remedy) {
     f.notes().add(ProblemCode.GATE_RECORD_BAD, f.valuePlace(key), key, value, "", why, remedy);
+  }
+
+  /** One person, however the name is spaced or capitalized. */
+  private static String person(String name) {
+    return name.replaceAll("(?U)\\s+", " ").strip().toLowerCase(Locale.ROOT);
   }
 }
