@@ -2,7 +2,7 @@ package spangle.report.fitsheet;
 
 import java.util.List;
 import spangle.fit.Silhouette.Corner;
-import spangle.measure.Figures;
+import spangle.report.picture.Mark;
 import spangle.report.picture.Svg;
 
 /**
@@ -14,96 +14,54 @@ final class Pencil {
   private final StringBuilder out = new StringBuilder();
 
   void line(double x1, double y1, double x2, double y2, double stroke, String dash) {
-    out.append("<line x1=\"")
-        .append(num(x1))
-        .append("\" y1=\"")
-        .append(num(y1))
-        .append("\" x2=\"")
-        .append(num(x2))
-        .append("\" y2=\"")
-        .append(num(y2))
-        .append("\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append('"')
-        .append(dashed(dash))
-        .append("/>");
+    out.append(Mark.line(x1, y1, x2, y2).ink(stroke).maybe("stroke-dasharray", dash).empty());
   }
 
   void box(
       double x, double y, double width, double height, String fill, double stroke, String dash) {
-    out.append("<rect x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y))
-        .append("\" width=\"")
-        .append(num(Math.max(0, width)))
-        .append("\" height=\"")
-        .append(num(Math.max(0, height)))
-        .append("\" fill=\"")
-        .append(fill)
-        .append("\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append('"')
-        .append(dashed(dash))
-        .append("/>");
+    out.append(
+        Mark.box(x, y, width, height)
+            .put("fill", fill)
+            .ink(stroke)
+            .maybe("stroke-dasharray", dash)
+            .empty());
   }
 
   /** A closed outline; points are in the drawing's units. */
   void shape(List<Corner> points, String fill, double stroke, String dash) {
-    out.append("<polygon points=\"");
+    StringBuilder corners = new StringBuilder();
     for (Corner point : points) {
-      out.append(num(point.xMm())).append(',').append(num(point.yMm())).append(' ');
+      corners.append(num(point.xMm())).append(',').append(num(point.yMm())).append(' ');
     }
-    out.append("\" fill=\"")
-        .append(fill)
-        .append("\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append("\" stroke-linejoin=\"round\"")
-        .append(dashed(dash))
-        .append("/>");
+    out.append(
+        Mark.of("polygon")
+            .put("points", corners.toString())
+            .put("fill", fill)
+            .ink(stroke)
+            .put("stroke-linejoin", "round")
+            .maybe("stroke-dasharray", dash)
+            .empty());
   }
 
   void path(String data, double stroke) {
-    out.append("<path d=\"")
-        .append(data)
-        .append("\" fill=\"none\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append("\"/>");
+    out.append(Mark.of("path").put("d", data).put("fill", "none").ink(stroke).empty());
   }
 
   void circle(double x, double y, double radius, String fill, double stroke) {
-    out.append("<circle cx=\"")
-        .append(num(x))
-        .append("\" cy=\"")
-        .append(num(y))
-        .append("\" r=\"")
-        .append(num(radius))
-        .append("\" fill=\"")
-        .append(fill)
-        .append("\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append("\"/>");
+    out.append(Mark.circle(x, y, radius).put("fill", fill).ink(stroke).empty());
   }
 
   /** Words with a white rim, readable on any line. */
   void words(double x, double y, double size, String anchor, boolean bold, String text) {
-    out.append("<text x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y))
-        .append("\" font-family=\"")
-        .append(FONT)
-        .append("\" font-size=\"")
-        .append(num(size))
-        .append("\" text-anchor=\"")
-        .append(anchor)
-        .append("\" stroke=\"#fff\" stroke-width=\"")
-        .append(num(size / 2.5))
-        .append("\" stroke-linejoin=\"round\" paint-order=\"stroke\" fill=\"#000\"")
-        .append(bold ? " font-weight=\"bold\"" : "")
-        .append('>')
-        .append(Svg.escape(printable(text)))
-        .append("</text>");
+    out.append(
+        Mark.text(x, y)
+            .put("font-family", FONT)
+            .at("font-size", size)
+            .put("text-anchor", anchor)
+            .rim(size / 2.5)
+            .put("fill", "#000")
+            .maybe("font-weight", bold ? "bold" : "")
+            .around(text));
   }
 
   /** A line with a stroke at each end and words in its middle. */
@@ -130,28 +88,10 @@ final class Pencil {
     } else {
       double x = x1;
       double y = (y1 + y2) / 2;
-      out.append("<g transform=\"rotate(-90 ")
-          .append(num(x))
-          .append(' ')
-          .append(num(y))
-          .append(")\">");
+      out.append(Mark.of("g").put("transform", Svg.turned(-90, x, y)).open());
       words(x, y + size * 0.35, size, "middle", false, text);
       out.append("</g>");
     }
-  }
-
-  private static String dashed(String dash) {
-    return dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"";
-  }
-
-  /** Markup knows no control characters, not even escaped. */
-  private static String printable(String text) {
-    StringBuilder clean = new StringBuilder(text.length());
-    text.codePoints()
-        .map(c -> Character.isISOControl(c) || c == 0xFFFE || c == 0xFFFF ? ' ' : c)
-        .filter(c -> c < 0xD800 || c > 0xDFFF)
-        .forEach(clean::appendCodePoint);
-    return clean.toString();
   }
 
   /** The whole element. */
@@ -161,7 +101,7 @@ final class Pencil {
         + " "
         + num(height)
         + "\" role=\"img\" aria-label=\""
-        + Svg.escape(printable(label))
+        + Svg.escape(label)
         + "\"><rect width=\""
         + num(width)
         + "\" height=\""
@@ -172,6 +112,6 @@ final class Pencil {
   }
 
   static String num(double value) {
-    return Figures.upTo(value, 2);
+    return Mark.num(value);
   }
 }

@@ -8,6 +8,7 @@ import spangle.fit.hang.HangPattern;
 import spangle.fit.hang.HangPattern.HungPiece;
 import spangle.fit.hang.HungRow;
 import spangle.measure.Figures;
+import spangle.report.picture.Mark;
 
 /**
  * The hang pattern of one carrier as a drawing: each face with its pieces, hatched and lettered by
@@ -107,9 +108,9 @@ public final class HangDrawing {
     }
     y = Math.max(y, drawn);
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"hang\" viewBox=\"0 0 "
-        + Ink.num(form.width())
+        + Mark.num(form.width())
         + " "
-        + Ink.num(y + 4)
+        + Mark.num(y + 4)
         + "\" role=\"img\" aria-label=\"hang pattern, "
         + pattern.pieces().size()
         + " pieces\" font-family=\"sans-serif\">"

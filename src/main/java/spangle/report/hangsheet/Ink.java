@@ -2,8 +2,8 @@ package spangle.report.hangsheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import spangle.measure.Figures;
 import spangle.report.picture.HatchLines;
+import spangle.report.picture.Mark;
 import spangle.report.picture.Svg;
 
 /**
@@ -13,6 +13,7 @@ import spangle.report.picture.Svg;
 final class Ink {
   private static final double BASELINE = 0.35;
   private static final double HATCH_STEP = 6;
+  private static final double HATCH_STROKE = 0.7;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -22,119 +23,66 @@ final class Ink {
     String path = hatch < 0 ? "" : HatchLines.path(hatch, x, y, width, height, HATCH_STEP);
     if (!path.isEmpty()) {
       boolean spots = HatchLines.drawn(hatch) == HatchLines.Drawn.SPOTS;
-      out.append("<path d=\"")
-          .append(path)
-          .append(
-              spots
-                  ? "\" fill=\"#000\"/>"
-                  : "\" fill=\"none\" stroke=\"#000\" stroke-width=\"0.7\"/>");
+      Mark drawn = Mark.of("path").put("d", path);
+      out.append(
+          spots
+              ? drawn.put("fill", "#000").empty()
+              : drawn.put("fill", "none").ink(HATCH_STROKE).empty());
     }
   }
 
   /** A box filled with a colour. */
   void box(double x, double y, double width, double height, String fill, double stroke) {
-    out.append("<rect x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y))
-        .append("\" width=\"")
-        .append(num(width))
-        .append("\" height=\"")
-        .append(num(height))
-        .append("\" fill=\"")
-        .append(fill)
-        .append("\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append("\"/>");
+    out.append(Mark.box(x, y, width, height).put("fill", fill).ink(stroke).empty());
   }
 
   /** A straight line. */
   void line(double x1, double y1, double x2, double y2, double stroke) {
-    out.append("<line x1=\"")
-        .append(num(x1))
-        .append("\" y1=\"")
-        .append(num(y1))
-        .append("\" x2=\"")
-        .append(num(x2))
-        .append("\" y2=\"")
-        .append(num(y2))
-        .append("\" stroke=\"#000\" stroke-width=\"")
-        .append(num(stroke))
-        .append("\"/>");
+    out.append(Mark.line(x1, y1, x2, y2).ink(stroke).empty());
   }
 
   /** Words from a left edge, middle of the letters at y. */
   void words(double x, double y, double size, String text) {
-    write(x, y, size, "start", false, text, "");
+    out.append(written(x, y, size, "start").around(text));
   }
 
   /** Bold words from a left edge, middle of the letters at y. */
   void bold(double x, double y, double size, String text) {
-    write(x, y, size, "start", true, text, "");
+    out.append(written(x, y, size, "start").put("font-weight", "bold").around(text));
   }
 
   /** Words that end at x. */
   void wordsUpTo(double x, double y, double size, String text) {
-    write(x, y, size, "end", false, text, "");
+    out.append(written(x, y, size, "end").around(text));
   }
 
   /** Words around x with a white rim that breaks the line they stand on. */
   void wordsAround(double x, double y, double size, String text) {
-    write(x, y, size, "middle", false, text, rim(size / 2));
+    out.append(written(x, y, size, "middle").rim(size / 2).around(text));
   }
 
   /** Words from a left edge with a white rim, readable on a hatch. */
   void rimmedWords(double x, double y, double size, String text) {
-    String rim = rim(size / 3);
-    write(x, y, size, "start", false, text, rim);
+    out.append(written(x, y, size, "start").rim(size / 3).around(text));
   }
 
   /** A letter around a point with a white rim; lies on its side when turned. */
   void letter(double x, double y, double size, boolean turned, String text) {
-    String turn = turned ? " transform=\"rotate(90 " + num(x) + " " + num(y) + ")\"" : "";
-    write(x, y, size, "middle", true, text, rim(size / 4) + turn);
+    out.append(
+        written(x, y, size, "middle")
+            .put("font-weight", "bold")
+            .rim(size / 4)
+            .maybe("transform", turned ? Svg.turned(90, x, y) : "")
+            .around(text));
   }
 
-  private static String rim(double width) {
-    return " stroke=\"#fff\" stroke-width=\""
-        + num(width)
-        + "\" stroke-linejoin=\"round\" paint-order=\"stroke\"";
-  }
-
-  private void write(
-      double x, double y, double size, String anchor, boolean bold, String text, String more) {
-    out.append("<text x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y + BASELINE * size))
-        .append("\" font-size=\"")
-        .append(num(size))
-        .append("\" text-anchor=\"")
-        .append(anchor)
-        .append('"');
-    if (bold) {
-      out.append(" font-weight=\"bold\"");
-    }
-    out.append(more).append('>').append(Svg.escape(printable(text))).append("</text>");
-  }
-
-  /** Markup knows no control characters, not even escaped. */
-  private static String printable(String text) {
-    StringBuilder clean = new StringBuilder(text.length());
-    text.codePoints()
-        .map(c -> Character.isISOControl(c) || c == 0xFFFE || c == 0xFFFF ? ' ' : c)
-        .filter(c -> c < 0xD800 || c > 0xDFFF)
-        .forEach(clean::appendCodePoint);
-    return clean.toString();
+  private static Mark written(double x, double y, double size, String anchor) {
+    return Mark.text(x, y + BASELINE * size).at("font-size", size).put("text-anchor", anchor);
   }
 
   /** Everything so far. */
   String content() {
     return out.toString();
-  }
-
-  static String num(double value) {
-    return Figures.upTo(value, 2);
   }
 
   /** Words broken into lines of at most so many characters at spaces, "9 x A" kept together. */

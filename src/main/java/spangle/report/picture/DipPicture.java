@@ -30,7 +30,7 @@ public final class DipPicture {
     double cy = 30 + down * scale / 2;
     Svg svg = new Svg(WIDTH, HEIGHT, "dipsketch", "how the part hangs");
     svg.rect(20, 6, WIDTH - 40, 7, "beam");
-    svg.path("M30 " + Svg.num(RIM) + "V160H270V" + Svg.num(RIM), "kettle");
+    svg.path("M30 " + Mark.num(RIM) + "V160H270V" + Mark.num(RIM), "kettle");
     svg.path("M32 108q10 -4 20 0t20 0 20 0 20 0 20 0 20 0 20 0 20 0 20 0 20 0 20 0 16 0", "zinc");
     double lowX = cx - Math.cos(angle) * l / 2 + Math.sin(angle) * h / 2;
     for (double along : new double[] {-0.42, 0.42}) {

@@ -1,7 +1,5 @@
 package spangle.report.picture;
 
-import spangle.measure.Figures;
-
 /** Writes one svg element; every text and attribute is escaped. */
 public final class Svg {
   private final StringBuilder out = new StringBuilder();
@@ -15,120 +13,61 @@ public final class Svg {
    * @param label what it shows, for readers that cannot see it
    */
   public Svg(double width, double height, String kind, String label) {
-    out.append("<svg class=\"")
-        .append(escape(kind))
-        .append("\" viewBox=\"0 0 ")
-        .append(num(width))
-        .append(' ')
-        .append(num(height))
-        .append("\" role=\"img\" aria-label=\"")
-        .append(escape(label))
-        .append("\">");
+    out.append(
+        Mark.of("svg")
+            .put("class", kind)
+            .put("viewBox", "0 0 " + Mark.num(width) + " " + Mark.num(height))
+            .put("role", "img")
+            .put("aria-label", label)
+            .open());
   }
 
   /** A box. */
   public Svg rect(double x, double y, double width, double height, String kind) {
-    box(x, y, width, height);
-    out.append(" class=\"").append(escape(kind)).append("\"/>");
+    out.append(Mark.box(x, y, width, height).put("class", kind).empty());
     return this;
   }
 
   /** A box filled with a colour ("#336699") or a pattern ("url(#h3)"). */
   public Svg filled(double x, double y, double width, double height, String fill) {
-    box(x, y, width, height);
-    out.append(" fill=\"").append(escape(fill)).append("\"/>");
+    out.append(Mark.box(x, y, width, height).put("fill", fill).empty());
     return this;
-  }
-
-  private void box(double x, double y, double width, double height) {
-    out.append("<rect x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y))
-        .append("\" width=\"")
-        .append(num(Math.max(0, width)))
-        .append("\" height=\"")
-        .append(num(Math.max(0, height)))
-        .append('"');
   }
 
   /** A straight line. */
   public Svg line(double x1, double y1, double x2, double y2, String kind) {
-    out.append("<line x1=\"")
-        .append(num(x1))
-        .append("\" y1=\"")
-        .append(num(y1))
-        .append("\" x2=\"")
-        .append(num(x2))
-        .append("\" y2=\"")
-        .append(num(y2))
-        .append("\" class=\"")
-        .append(escape(kind))
-        .append("\"/>");
+    out.append(Mark.line(x1, y1, x2, y2).put("class", kind).empty());
     return this;
   }
 
   /** A circle. */
   public Svg circle(double x, double y, double radius, String kind) {
-    out.append("<circle cx=\"")
-        .append(num(x))
-        .append("\" cy=\"")
-        .append(num(y))
-        .append("\" r=\"")
-        .append(num(radius))
-        .append("\" class=\"")
-        .append(escape(kind))
-        .append("\"/>");
+    out.append(Mark.circle(x, y, radius).put("class", kind).empty());
     return this;
   }
 
   /** A path; the data are the caller's own figures, never text from outside. */
   public Svg path(String data, String kind) {
-    out.append("<path d=\"")
-        .append(escape(data))
-        .append("\" class=\"")
-        .append(escape(kind))
-        .append("\"/>");
+    out.append(Mark.of("path").put("d", data).put("class", kind).empty());
     return this;
   }
 
   /** Text at a baseline. */
   public Svg text(double x, double y, String kind, String words) {
-    out.append("<text x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y))
-        .append("\" class=\"")
-        .append(escape(kind))
-        .append("\">")
-        .append(escape(words))
-        .append("</text>");
+    out.append(Mark.text(x, y).put("class", kind).around(words));
     return this;
   }
 
   /** Text of a size in the drawing's own units. */
   public Svg text(double x, double y, double size, String kind, String words) {
-    out.append("<text x=\"")
-        .append(num(x))
-        .append("\" y=\"")
-        .append(num(y))
-        .append("\" font-size=\"")
-        .append(num(size))
-        .append("\" class=\"")
-        .append(escape(kind))
-        .append("\">")
-        .append(escape(words))
-        .append("</text>");
+    out.append(Mark.text(x, y).at("font-size", size).put("class", kind).around(words));
     return this;
   }
 
   /** Opens a group that links to a place on the same page and says what it is when pointed at. */
   public Svg link(String place, String title) {
-    out.append("<a href=\"#")
-        .append(escape(place))
-        .append("\"><title>")
-        .append(escape(title))
-        .append("</title>");
+    out.append(Mark.of("a").put("href", "#" + place).open());
+    out.append(Mark.of("title").around(title));
     return this;
   }
 
@@ -140,14 +79,13 @@ public final class Svg {
 
   /** Opens a turned group. */
   public Svg turn(double degrees, double x, double y) {
-    out.append("<g transform=\"rotate(")
-        .append(num(degrees))
-        .append(' ')
-        .append(num(x))
-        .append(' ')
-        .append(num(y))
-        .append(")\">");
+    out.append(Mark.of("g").put("transform", turned(degrees, x, y)).open());
     return this;
+  }
+
+  /** The transformation that turns by so many degrees about a point. */
+  public static String turned(double degrees, double x, double y) {
+    return "rotate(" + Mark.num(degrees) + " " + Mark.num(x) + " " + Mark.num(y) + ")";
   }
 
   /** Closes a group. */
@@ -161,24 +99,23 @@ public final class Svg {
     return out + "</svg>";
   }
 
-  static String num(double value) {
-    return Figures.upTo(value, 2);
-  }
-
-  /** Text made safe for markup. */
+  /** Text made safe for markup, which knows no control characters, not even escaped. */
   public static String escape(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 8);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '&' -> safe.append("&amp;");
-        case '<' -> safe.append("&lt;");
-        case '>' -> safe.append("&gt;");
-        case '"' -> safe.append("&quot;");
-        case '\'' -> safe.append("&#39;");
-        default -> safe.append(c);
-      }
-    }
+    text.codePoints()
+        .filter(c -> c < 0xD800 || c > 0xDFFF)
+        .map(c -> Character.isISOControl(c) || c == 0xFFFE || c == 0xFFFF ? ' ' : c)
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                case '\'' -> safe.append("&#39;");
+                default -> safe.appendCodePoint(c);
+              }
+            });
     return safe.toString();
   }
 }
