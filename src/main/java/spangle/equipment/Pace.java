@@ -16,6 +16,11 @@ public record Pace(double fixedMin, double perPieceMin, double perM2Min, double 
     }
   }
 
+  /** The same visit, so many times longer. */
+  public Pace times(double factor) {
+    return new Pace(fixedMin * factor, perPieceMin * factor, perM2Min * factor, perKgMin * factor);
+  }
+
   /** Minutes that depend on the pieces. */
   public double variableMin(double pieces, double areaM2, double massKg) {
     return perPieceMin * pieces + perM2Min * areaM2 + perKgMin * massKg;

@@ -73,4 +73,20 @@ public record StationProfile(
   public StationProfile {
     cautions = List.copyOf(cautions);
   }
+
+  /** The same station where every visit takes so many times longer: crew away, tired acid. */
+  public StationProfile slower(double factor) {
+    return new StationProfile(
+        name,
+        title,
+        kind,
+        inside,
+        usable,
+        maxMassKg,
+        manning,
+        pace.times(factor),
+        longestWaitAfterMin,
+        celsius,
+        cautions);
+  }
 }

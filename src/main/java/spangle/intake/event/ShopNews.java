@@ -2,7 +2,7 @@ package spangle.intake.event;
 
 import java.util.ArrayList;
 import java.util.List;
-import spangle.equipment.Pace;
+import spangle.equipment.Profile;
 import spangle.equipment.Span;
 import spangle.equipment.StationProfile;
 import spangle.equipment.WorkCalendar;
@@ -119,35 +119,9 @@ final class ShopNews {
         }
       }
     }
-    if (!(was.profile() instanceof StationProfile p) || factor == 1) {
-      return new StationUse(
-          was.id(),
-          was.profile(),
-          was.count(),
-          was.startsWith(),
-          was.startsAtC(),
-          level,
-          was.drossMm());
-    }
-    Pace pace = p.pace();
-    StationProfile slow =
-        new StationProfile(
-            p.name(),
-            p.title(),
-            p.kind(),
-            p.inside(),
-            p.usable(),
-            p.maxMassKg(),
-            p.manning(),
-            new Pace(
-                pace.fixedMin() * factor,
-                pace.perPieceMin() * factor,
-                pace.perM2Min() * factor,
-                pace.perKgMin() * factor),
-            p.longestWaitAfterMin(),
-            p.celsius(),
-            p.cautions());
+    Profile profile =
+        was.profile() instanceof StationProfile p && factor != 1 ? p.slower(factor) : was.profile();
     return new StationUse(
-        was.id(), slow, was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
+        was.id(), profile, was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
   }
 }

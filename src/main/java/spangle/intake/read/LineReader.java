@@ -10,7 +10,6 @@ import spangle.equipment.CarrierProfile;
 import spangle.equipment.CraneProfile;
 import spangle.equipment.KettleProfile;
 import spangle.equipment.OvenProfile;
-import spangle.equipment.Pace;
 import spangle.equipment.Profile;
 import spangle.equipment.StationProfile;
 import spangle.intake.problem.Place;
@@ -73,24 +72,7 @@ final class LineReader {
     if (!(profile instanceof StationProfile p)) {
       return profile;
     }
-    double factor = 100 / crewPct;
-    Pace pace = p.pace();
-    return new StationProfile(
-        p.name(),
-        p.title(),
-        p.kind(),
-        p.inside(),
-        p.usable(),
-        p.maxMassKg(),
-        p.manning(),
-        new Pace(
-            pace.fixedMin() * factor,
-            pace.perPieceMin() * factor,
-            pace.perM2Min() * factor,
-            pace.perKgMin() * factor),
-        p.longestWaitAfterMin(),
-        p.celsius(),
-        p.cautions());
+    return p.slower(100 / crewPct);
   }
 
   List<CarrierUse> carriers(Fields line) {
