@@ -77,7 +77,9 @@ final class AuditCommand implements Callable<Integer> {
         audited.file().plan().batches().size(),
         audited.file().plan().leftOut().size(),
         audited.findings().isEmpty()
-            ? "every rule is kept"
+            ? audited.changed().isEmpty()
+                ? "every rule is kept"
+                : "every rule is kept for the week as it was when it was planned"
             : audited.findings().size() + " findings");
     out.flush();
   }

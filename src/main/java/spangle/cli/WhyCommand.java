@@ -71,7 +71,7 @@ final class WhyCommand implements Callable<Integer> {
 
   private PlanFile read() {
     try {
-      return PlanShelf.read(plan);
+      return PlanShelf.sound(plan);
     } catch (PlanFileException notAPlan) {
       throw ExitException.refused(plan + ": " + notAPlan.getMessage());
     } catch (IOException unreadable) {

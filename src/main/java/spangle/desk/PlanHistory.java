@@ -40,7 +40,7 @@ public final class PlanHistory {
    * @throws IOException when it cannot be read
    */
   public static PlanHistory open(Path plan) throws IOException, PlanFileException {
-    PlanFile current = PlanShelf.read(plan);
+    PlanFile current = PlanShelf.sound(plan);
     Path file = Files.isDirectory(plan) ? plan.resolve("plan.json") : plan;
     Path parent = file.toAbsolutePath().normalize().getParent();
     Path folder = parent == null ? Path.of(".") : parent;

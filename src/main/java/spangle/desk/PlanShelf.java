@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import spangle.audit.Audit;
 import spangle.plan.Finding;
 import spangle.plan.json.InputDigest;
@@ -21,6 +22,9 @@ import spangle.plan.json.PlanJson;
 public final class PlanShelf {
   /** No plan of a real week is larger; more is refused unread. */
   private static final long LARGEST_BYTES = 256L * 1024 * 1024;
+
+  /** Rules of the audit without which nothing else can be said of a plan. */
+  private static final Set<String> BROKEN = Set.of("brief-sound", "names-known");
 
   private PlanShelf() {}
 
@@ -55,6 +59,26 @@ public final class PlanShelf {
       throw new IOException(file + " is larger than " + LARGEST_BYTES + " bytes");
     }
     return PlanJson.read(Files.readAllBytes(file));
+  }
+
+  /**
+   * Reads a plan to build on: one whose own brief knows everything it names.
+   *
+   * @throws PlanFileException as {@link #read}, and when it names what its brief does not know
+   */
+  public static PlanFile sound(Path plan) throws IOException, PlanFileException {
+    PlanFile file = read(plan);
+    for (Finding finding : Audit.of(file.brief(), file.plan())) {
+      if (BROKEN.contains(finding.rule())) {
+        throw new PlanFileException(
+            finding.subject()
+                + ": "
+                + finding.words()
+                + "; the file was changed by hand or by another program, so plan again or take an"
+                + " earlier plan");
+      }
+    }
+    return file;
   }
 
   /** Audits a plan against its own brief and its week folder. */

@@ -119,7 +119,7 @@ public final class PromiseDesk {
     Optional<Path> file =
         plan.or(() -> Files.isRegularFile(usual) ? Optional.of(usual) : Optional.empty());
     if (file.isPresent()) {
-      PlanFile read = PlanShelf.read(file.get());
+      PlanFile read = PlanShelf.sound(file.get());
       List<String> changed = PlanShelf.changed(read, folder);
       if (!changed.isEmpty()) {
         notes.add(

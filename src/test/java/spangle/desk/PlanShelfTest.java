@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spangle.cli.Spangle;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
@@ -59,6 +61,30 @@ class PlanShelfTest {
     StringWriter out = new StringWriter();
     assertThat(audit(out, plan.toString())).isZero();
     assertThat(out.toString()).contains("every rule is kept");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "replan WEEK --at=mon --keep PLAN",
+        "promise WEEK --job samples/new-jobs/railing-bracket.yaml --keep PLAN",
+        "why PLAN F-1"
+      })
+  void aPlanThatNamesWhatItsBriefDoesNotKnowIsNoGroundToBuildOn(String command) throws Exception {
+    PlanFile file = PlanJson.read(Files.readAllBytes(json()));
+    String unknown = file.plan().batches().get(0).loads().get(0).lotIds().get(0);
+    List<Lot> lots = file.brief().lots().stream().filter(l -> !l.id().equals(unknown)).toList();
+    Path folder = temp.resolve("unknown-lot");
+    byte[] bytes = PlanJson.write(with(file, file.gates(), lots, file.plan().batches()));
+    WholeFolder.replace(folder, java.util.Map.of("plan.json", bytes));
+    StringWriter err = new StringWriter();
+    String[] args =
+        command.replace("WEEK", week.toString()).replace("PLAN", folder.toString()).split(" ");
+
+    int code = Spangle.run(new PrintWriter(new StringWriter()), new PrintWriter(err), args);
+
+    assertThat(code).as(err.toString()).isEqualTo(3);
+    assertThat(err.toString()).contains(unknown);
   }
 
   @Test
