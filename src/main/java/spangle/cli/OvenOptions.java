@@ -50,7 +50,7 @@ final class OvenOptions {
   @Option(
       names = "--panel",
       paramLabel = "T",
-      description = "Insulation: 75, 100, 125, 150 or 200mm. Default: 100mm.")
+      description = "Insulation, 75mm (3in) to 200mm (8in). Default: 100mm.")
   private @Nullable String panel;
 
   @Option(names = "--oven-exhaust", paramLabel = "FLOW", description = "E.g. 400m3/h.")
@@ -95,7 +95,7 @@ final class OvenOptions {
     }
     OvenEnergy.Oven oven =
         new OvenEnergy.Oven(
-            panel(),
+            wallWM2K(),
             panelArea == null ? 0 : Ask.areaM2("--panel-area", panelArea),
             exhaust == null
                 ? 0
@@ -112,17 +112,16 @@ final class OvenOptions {
             minutes));
   }
 
-  private OvenPanel panel() {
-    if (panel == null) {
-      return OvenPanel.MM_100;
-    }
-    double mm = Ask.thicknessMm("--panel", panel);
-    for (OvenPanel each : OvenPanel.values()) {
-      if (Math.abs(each.thicknessMm() - mm) < 4) {
-        return each;
-      }
-    }
-    throw ExitException.usage("--panel '" + panel + "' is not known: 75, 100, 125, 150 or 200mm");
+  private double wallWM2K() {
+    return panel == null
+        ? OvenPanel.USUAL.uWM2K()
+        : OvenPanel.uWM2K(
+            Ask.read(
+                QuantityKind.LENGTH,
+                "--panel",
+                panel,
+                OvenPanel.THINNEST_MM,
+                OvenPanel.THICKEST_MM));
   }
 
   static JsonOut json(OvenEnergy energy) {

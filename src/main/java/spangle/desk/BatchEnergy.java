@@ -3,9 +3,7 @@ package spangle.desk;
 import java.util.List;
 import spangle.coating.heat.Metal;
 import spangle.coating.heat.OvenEnergy;
-import spangle.coating.heat.OvenPanel;
 import spangle.equipment.OvenProfile;
-import spangle.measure.Box;
 import spangle.part.Material;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Lot;
@@ -18,7 +16,7 @@ final class BatchEnergy {
 
   private BatchEnergy() {}
 
-  /** Energy in kWh: parts, carriers, walls of 100 mm panels, usual exhaust. */
+  /** Energy in kWh: parts, carriers, walls, exhaust, as the profile tells of the oven. */
   static double kWh(
       PlannedBatch batch,
       OvenProfile profile,
@@ -50,14 +48,6 @@ final class BatchEnergy {
   }
 
   private static OvenEnergy.Oven oven(OvenProfile profile) {
-    Box in = profile.inside();
-    double l = in.lengthMm() / 1000;
-    double w = in.widthMm() / 1000;
-    double h = in.heightMm() / 1000;
-    return new OvenEnergy.Oven(
-        OvenPanel.MM_100,
-        2 * (l * w + l * h + w * h),
-        OvenEnergy.USUAL_AIR_CHANGES_PER_HOUR * l * w * h,
-        1);
+    return new OvenEnergy.Oven(profile.wallWM2K(), profile.wallM2(), profile.exhaustM3H(), 1);
   }
 }

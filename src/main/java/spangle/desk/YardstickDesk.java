@@ -9,7 +9,6 @@ import spangle.estimate.HeatUse;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
-import spangle.measure.Box;
 import spangle.part.Material;
 import spangle.plan.CarrierSpec;
 import spangle.plan.LineKind;
@@ -30,7 +29,7 @@ import spangle.solve.ByHand;
 final class YardstickDesk {
   private final WeekIndex index;
   private final Map<String, CarrierSpec> carriers = new HashMap<>();
-  private final Map<String, Double> wallM2 = new HashMap<>();
+  private final Map<String, OvenProfile> ovens = new HashMap<>();
 
   private YardstickDesk(PreparedWeek week) {
     this.index = new WeekIndex(week.brief(), week.parts());
@@ -38,17 +37,10 @@ final class YardstickDesk {
     for (ShopLine line : week.input().shop().lines()) {
       for (StationUse use : line.machines()) {
         if (use.profile() instanceof OvenProfile oven) {
-          wallM2.put(use.id(), wallsM2(oven.inside()));
+          ovens.put(use.id(), oven);
         }
       }
     }
-  }
-
-  private static double wallsM2(Box inside) {
-    double l = inside.lengthMm() / 1000;
-    double w = inside.widthMm() / 1000;
-    double h = inside.heightMm() / 1000;
-    return 2 * (l * w + l * h + w * h);
   }
 
   /** Floors and the plan by hand for a plan of this week. */
@@ -141,13 +133,16 @@ final class YardstickDesk {
     if (line.kind() == LineKind.OUTSIDE) {
       return 0;
     }
-    return line.kind() == LineKind.ZINC
-        ? HeatUse.dipKWh(steelKg, zincKg, celsius)
-        : HeatUse.ovenKWh(
-            steelKg,
-            aluminiumKg,
-            wallM2.getOrDefault(batch.machineId(), 0.0),
-            celsius,
-            batch.dwellMin());
+    if (line.kind() == LineKind.ZINC) {
+      return HeatUse.dipKWh(steelKg, zincKg, celsius);
+    }
+    OvenProfile oven = ovens.get(batch.machineId());
+    return HeatUse.ovenKWh(
+        steelKg,
+        aluminiumKg,
+        oven == null ? 0 : oven.wallWM2K(),
+        oven == null ? 0 : oven.wallM2(),
+        celsius,
+        batch.dwellMin());
   }
 }

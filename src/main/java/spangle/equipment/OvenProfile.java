@@ -20,6 +20,8 @@ import spangle.measure.Box;
  * @param recoveryMin minutes until the air is back at its setting after loading
  * @param turnaroundMin minutes between batches for doors and handling
  * @param convectionWM2K heat transfer by moving air, W/m2 K
+ * @param wallWM2K heat its walls lose per m2 and kelvin, W/m2 K
+ * @param airChangesPerHour exhaust in oven volumes an hour, at the temperature of the hall
  * @param heatUp measured minutes to the metal's cure temperature by steel thickness; may be empty
  * @param solventRated whether its exhaust is made for solvent
  * @param manning who must be there
@@ -40,6 +42,8 @@ public record OvenProfile(
     double recoveryMin,
     double turnaroundMin,
     double convectionWM2K,
+    double wallWM2K,
+    double airChangesPerHour,
     List<HeatUp> heatUp,
     boolean solventRated,
     Manning manning,
@@ -53,6 +57,19 @@ public record OvenProfile(
    * @param minutes minutes from loading until the metal is hot
    */
   public record HeatUp(double thicknessMm, double minutes) {}
+
+  /** Walls, roof, floor and doors from inside, m2. */
+  public double wallM2() {
+    double l = inside.lengthMm() / 1000;
+    double w = inside.widthMm() / 1000;
+    double h = inside.heightMm() / 1000;
+    return 2 * (l * w + l * h + w * h);
+  }
+
+  /** Exhaust at the temperature of the hall, m3/h. */
+  public double exhaustM3H() {
+    return airChangesPerHour * inside.volumeM3();
+  }
 
   /** Copies the lists. */
   public OvenProfile {

@@ -13,9 +13,6 @@ public final class HeatUse {
   /** Hall air and work before it goes in, C. */
   public static final double HALL_C = 20;
 
-  /** Wall panels where nothing is said of the oven: 100 mm is usual (common practice). */
-  public static final OvenPanel USUAL_PANEL = OvenPanel.MM_100;
-
   private static final double J_PER_KWH = 3.6e6;
 
   private HeatUse() {}
@@ -25,16 +22,22 @@ public final class HeatUse {
    *
    * @param steelKg steel of the parts and of the carriers
    * @param aluminiumKg aluminium of the parts
+   * @param wallWM2K heat the oven's walls lose per m2 and kelvin
    * @param wallM2 inside surface of the oven, floor and doors included
    * @param ovenC setting
    * @param minutes in the oven
    */
   public static double ovenKWh(
-      double steelKg, double aluminiumKg, double wallM2, double ovenC, double minutes) {
+      double steelKg,
+      double aluminiumKg,
+      double wallWM2K,
+      double wallM2,
+      double ovenC,
+      double minutes) {
     double metalJ =
         steelKg * Metal.STEEL.heatJKg(HALL_C, ovenC)
             + aluminiumKg * Metal.ALUMINIUM.heatJKg(HALL_C, ovenC);
-    return metalJ / J_PER_KWH + USUAL_PANEL.lossKW(wallM2, ovenC, HALL_C) * minutes / 60;
+    return metalJ / J_PER_KWH + OvenPanel.lossKW(wallWM2K, wallM2, ovenC, HALL_C) * minutes / 60;
   }
 
   /**

@@ -32,6 +32,13 @@ class FormatPagesTest {
   }
 
   @Test
+  void keysThatCarryAUnitAreOnThePages() throws IOException {
+    assertThat(FormatPages.pages().get("profile.md"))
+        .contains("| `panel_mm` |", "| `max_kg` |", "; also in cm, dm, m, in, inch, ft |");
+    assertThat(FormatPages.pages().get("coatings.md")).contains("`powders.pack_kg`");
+  }
+
+  @Test
   void everyKeySaysWhatItMeans() throws IOException {
     FormatPages.pages()
         .forEach(

@@ -6,11 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
 /** Every key of a schema as one row: path, whether it is needed, what it holds, what it means. */
 final class Keys {
+  private static final Pattern QUANTITY = Pattern.compile("\\^(\\w+)\\(_\\(([\\w|]+)\\)\\)\\?\\$");
+
   private final JsonNode root;
   private final Map<String, String> rows = new LinkedHashMap<>();
   private final Set<String> open = new HashSet<>();
@@ -43,6 +47,16 @@ final class Keys {
               rows.putIfAbsent(key, row(key, needed.contains(e.getKey()), e.getValue()));
               below(key, e.getValue());
             });
+    schema
+        .path("patternProperties")
+        .properties()
+        .forEach(
+            e -> {
+              Matcher quantity = QUANTITY.matcher(e.getKey());
+              if (quantity.matches()) {
+                rows.putIfAbsent(path + quantity.group(1), quantityRow(path, quantity, e));
+              }
+            });
     for (String any : List.of("oneOf", "anyOf", "allOf")) {
       schema.path(any).forEach(each -> walk(path, each));
     }
@@ -52,6 +66,24 @@ final class Keys {
     if (schema.path("additionalProperties").isObject()) {
       walk(path + "NAME.", schema.path("additionalProperties"));
     }
+  }
+
+  /** A key that ends in its unit is shown with the usual one; the others stand behind it. */
+  private static String quantityRow(
+      String path, Matcher quantity, Map.Entry<String, JsonNode> entry) {
+    List<String> units = List.of(quantity.group(2).split("\\|", -1));
+    return "| `"
+        + path
+        + quantity.group(1)
+        + "_"
+        + units.get(0)
+        + "` |  | "
+        + holds(entry.getValue())
+        + " | "
+        + entry.getValue().path("description").asText()
+        + "; also in "
+        + String.join(", ", units.subList(1, units.size()))
+        + " |";
   }
 
   private void below(String key, JsonNode value) {

@@ -22,22 +22,23 @@ public record OvenEnergy(double partsKWh, double carriersKWh, double panelsKWh, 
   /**
    * What the oven is.
    *
-   * @param panel wall panels
-   * @param panelAreaM2 their area, floor and doors included
+   * @param wallWM2K heat its walls lose per m2 and kelvin, {@link OvenPanel#uWM2K(double)}
+   * @param wallM2 their area, roof, floor and doors included
    * @param exhaustM3H exhaust at room temperature, m3/h
    * @param powerKW what the burner or heater gives at most
    */
-  public record Oven(OvenPanel panel, double panelAreaM2, double exhaustM3H, double powerKW) {
+  public record Oven(double wallWM2K, double wallM2, double exhaustM3H, double powerKW) {
     /** Checks the limits. */
     public Oven {
-      Limits.between(panelAreaM2, 0, 1e5, "a panel area", "m2");
+      Limits.between(wallWM2K, 0, 50, "a wall loss", "W/m2 K");
+      Limits.between(wallM2, 0, 1e5, "a panel area", "m2");
       Limits.between(exhaustM3H, 0, 1e6, "an exhaust flow", "m3/h");
       Limits.above(powerKW, 0, "a heating power", "kW");
     }
 
     /** Heat it takes just to stay hot, kW. */
     public double standingKW(double ovenC, double roomC) {
-      return panel.lossKW(panelAreaM2, ovenC, roomC)
+      return OvenPanel.lossKW(wallWM2K, wallM2, ovenC, roomC)
           + exhaustM3H * AIR_J_M3K * (ovenC - roomC) / J_PER_KWH;
     }
   }
@@ -65,7 +66,7 @@ public record OvenEnergy(double partsKWh, double carriersKWh, double panelsKWh, 
     Limits.between(carriersKg, 0, 1e6, "a mass", "kg");
     Limits.between(minutes, 0, 1e5, "a stay", "min");
     double hours = minutes / 60;
-    double panels = oven.panel().lossKW(oven.panelAreaM2(), ovenC, roomC);
+    double panels = OvenPanel.lossKW(oven.wallWM2K(), oven.wallM2(), ovenC, roomC);
     return new OvenEnergy(
         partsKg * metal.heatJKg(roomC, ovenC) / J_PER_KWH,
         carriersKg * Metal.STEEL.heatJKg(roomC, ovenC) / J_PER_KWH,

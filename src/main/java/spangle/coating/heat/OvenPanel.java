@@ -24,6 +24,34 @@ public enum OvenPanel {
     this.btuHFt2F = btuHFt2F;
   }
 
+  /** Panels where nothing is said of an oven: 100 mm is usual (common practice). */
+  public static final OvenPanel USUAL = MM_100;
+
+  /** Least and most thickness there are factors for, with room for inches, mm. */
+  public static final double THINNEST_MM = 75;
+
+  /** See {@link #THINNEST_MM}. */
+  public static final double THICKEST_MM = 204;
+
+  /**
+   * Heat that leaves per m2 and kelvin through panels of any thickness, W/m2 K: along a straight
+   * line between the published ones, at most that of the thinnest, at least that of the thickest.
+   */
+  public static double uWM2K(double thicknessMm) {
+    OvenPanel thinner = MM_75;
+    for (OvenPanel panel : values()) {
+      if (panel.thicknessMm >= thicknessMm) {
+        double share =
+            panel == thinner
+                ? 0
+                : (thicknessMm - thinner.thicknessMm) / (panel.thicknessMm - thinner.thicknessMm);
+        return thinner.uWM2K() + share * (panel.uWM2K() - thinner.uWM2K());
+      }
+      thinner = panel;
+    }
+    return MM_200.uWM2K();
+  }
+
   /** Nominal thickness. */
   public int thicknessMm() {
     return thicknessMm;
@@ -36,6 +64,11 @@ public enum OvenPanel {
 
   /** Steady loss of a whole oven, kW. */
   public double lossKW(double areaM2, double ovenC, double roomC) {
-    return uWM2K() * areaM2 * (ovenC - roomC) / 1000;
+    return lossKW(uWM2K(), areaM2, ovenC, roomC);
+  }
+
+  /** Steady loss of walls that lose {@code wallWM2K} per m2 and kelvin, kW. */
+  public static double lossKW(double wallWM2K, double areaM2, double ovenC, double roomC) {
+    return wallWM2K * areaM2 * (ovenC - roomC) / 1000;
   }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import spangle.coating.heat.OvenEnergy;
+import spangle.coating.heat.OvenPanel;
 import spangle.equipment.CarrierProfile;
 import spangle.equipment.CraneProfile;
 import spangle.equipment.KettleProfile;
@@ -157,10 +159,25 @@ final class ProfileReader {
             minutesOr("recovery", 5),
             minutesOr("turnaround", 5),
             fields.number("convection_w_m2k", Range.of(1, 200)).orElse(20),
+            wallWM2K(),
+            fields
+                .number("air_changes_per_h", Range.of(0, 100))
+                .orElse(OvenEnergy.USUAL_AIR_CHANGES_PER_HOUR),
             heatUp(),
             fields.told("solvent_rated").yes(),
             manning(Manning.THROUGH_BREAKS),
             cautions()));
+  }
+
+  /** What is known of the walls' loss wins over the panels. */
+  private double wallWM2K() {
+    double panelMm =
+        fields.quantityOr(
+            "panel",
+            QuantityKind.LENGTH,
+            Range.of(OvenPanel.THINNEST_MM, OvenPanel.THICKEST_MM),
+            OvenPanel.USUAL.thicknessMm());
+    return fields.numberOr("wall_w_m2k", Range.of(0.1, 20), OvenPanel.uWM2K(panelMm));
   }
 
   private List<OvenProfile.HeatUp> heatUp() {

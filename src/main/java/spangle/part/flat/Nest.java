@@ -33,24 +33,30 @@ final class Nest {
       crossesItself(rings.get(i));
       tree.insert(rings.get(i).envelope(), i);
     }
-    int pairs = 0;
+    refuseTooMany(tree);
     for (int i = 0; i < rings.size(); i++) {
       parent[i] = -1;
-      List<?> near = tree.query(rings.get(i).envelope());
-      pairs += near.size();
-      if (pairs > MOST_PAIRS) {
-        throw new ShapeException(
-            "number of contours lying in one another",
-            pairs,
-            "at most " + MOST_PAIRS,
-            "leave out what is not cut, or give the figures by hand");
-      }
-      for (Object other : near) {
+      for (Object other : tree.query(rings.get(i).envelope())) {
         place(i, (Integer) other);
       }
     }
     for (int i = 0; i < rings.size(); i++) {
       depth[i] = parent[i] < 0 ? 0 : depth[parent[i]] + 1;
+    }
+  }
+
+  /** Counts before it compares, so that the refusal comes at once. */
+  private void refuseTooMany(STRtree tree) {
+    long pairs = 0;
+    for (Ring ring : rings) {
+      pairs += tree.query(ring.envelope()).size();
+    }
+    if (pairs > MOST_PAIRS) {
+      throw new ShapeException(
+          "number of contours lying in one another",
+          pairs,
+          "at most " + MOST_PAIRS,
+          "leave out what is not cut, or give the figures by hand");
     }
   }
 

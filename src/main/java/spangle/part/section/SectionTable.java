@@ -96,21 +96,24 @@ public final class SectionTable {
   }
 
   private static SectionTable load() {
-    Map<String, SectionProfile> sections = new LinkedHashMap<>();
     try (InputStream stream = SectionTable.class.getResourceAsStream(RESOURCE)) {
       if (stream == null) {
         throw new IllegalStateException("the section table is missing from the program");
       }
-      BufferedReader reader =
-          new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
-      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-        if (!line.isBlank() && !line.startsWith("#")) {
-          SectionProfile section = profile(line);
-          sections.put(key(section.name()), section);
-        }
-      }
+      return read(new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8)));
     } catch (IOException e) {
       throw new UncheckedIOException("the section table cannot be read", e);
+    }
+  }
+
+  /** A table as text, one section a line; blank lines and lines that begin with # say nothing. */
+  static SectionTable read(BufferedReader reader) throws IOException {
+    Map<String, SectionProfile> sections = new LinkedHashMap<>();
+    for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+      if (!line.isBlank() && !line.startsWith("#")) {
+        SectionProfile section = profile(line);
+        sections.put(key(section.name()), section);
+      }
     }
     return new SectionTable(sections);
   }

@@ -203,9 +203,23 @@ class OvenTest {
     assertThat(OvenPanel.MM_200.thicknessMm()).isEqualTo(200);
   }
 
+  /** The same note between its rows, along a straight line; inches are a little more than mm. */
+  @Test
+  void panelsOfAnyThickness() {
+    double btu = 5.678263341;
+    assertThat(OvenPanel.uWM2K(75)).isCloseTo(0.40 * btu, within(1e-9));
+    assertThat(OvenPanel.uWM2K(80)).isCloseTo(0.39 * btu, within(1e-9));
+    assertThat(OvenPanel.uWM2K(100)).isCloseTo(0.35 * btu, within(1e-9));
+    assertThat(OvenPanel.uWM2K(175)).isCloseTo(0.225 * btu, within(1e-9));
+    assertThat(OvenPanel.uWM2K(200)).isCloseTo(0.20 * btu, within(1e-9));
+    assertThat(OvenPanel.uWM2K(8 * 25.4)).isCloseTo(0.20 * btu, within(1e-9));
+    assertThat(OvenPanel.uWM2K(60)).isCloseTo(0.40 * btu, within(1e-9));
+    assertThat(OvenPanel.USUAL).isEqualTo(OvenPanel.MM_100);
+  }
+
   @Test
   void ovenEnergyCountsCarriersPanelsAndExhaust() {
-    Oven oven = new Oven(OvenPanel.MM_100, 100, 1000, 150);
+    Oven oven = new Oven(OvenPanel.MM_100.uWM2K(), 100, 1000, 150);
     OvenEnergy energy = OvenEnergy.of(oven, Metal.STEEL, 500, 200, 20, 200, 30);
     double perKg = Metal.STEEL.heatJKg(20, 200) / 3.6e6;
     assertThat(energy.partsKWh()).isCloseTo(500 * perKg, within(1e-9));
@@ -226,32 +240,33 @@ class OvenTest {
   /** 1.08 Btu/h per cfm and F is a published exhaust factor. */
   @Test
   void exhaustAgreesWithTheTradeFactor() {
-    Oven oven = new Oven(OvenPanel.MM_100, 0, 1699.011, 1);
+    Oven oven = new Oven(OvenPanel.MM_100.uWM2K(), 0, 1699.011, 1);
     double btuH = oven.standingKW(20 + 100 / 1.8, 20) * 3412.142;
     assertThat(btuH).isCloseTo(1.08 * 1000 * 100, within(800.0));
   }
 
   @Test
   void recoveryIsTheTimeTheHeaterIsOutrun() {
-    Oven oven = new Oven(OvenPanel.MM_100, 0, 0, 50);
+    Oven oven = new Oven(OvenPanel.MM_100.uWM2K(), 0, 0, 50);
     OvenEnergy energy = new OvenEnergy(20, 5, 0, 0);
     assertThat(energy.recoveryMinutes(oven, 10, 25, 20, 200)).isZero();
     double demand = 25 * 20 * 180 / 1000.0;
     assertThat(energy.recoveryMinutes(oven, 20, 25, 20, 200))
         .isCloseTo((1 - 50 / demand) * 25 / 50 * 60, within(1e-9));
-    Oven weak = new Oven(OvenPanel.MM_75, 1000, 0, 50);
+    Oven weak = new Oven(OvenPanel.MM_75.uWM2K(), 1000, 0, 50);
     assertThat(energy.recoveryMinutes(weak, 20, 25, 20, 200)).isInfinite();
   }
 
   @Test
   void refusesOvensThatAreNone() {
-    assertThatThrownBy(() -> new Oven(OvenPanel.MM_100, -1, 0, 50))
+    assertThatThrownBy(() -> new Oven(-1, 1, 0, 50)).isInstanceOf(MeasureException.class);
+    assertThatThrownBy(() -> new Oven(OvenPanel.MM_100.uWM2K(), -1, 0, 50))
         .isInstanceOf(MeasureException.class);
-    assertThatThrownBy(() -> new Oven(OvenPanel.MM_100, 1, -1, 50))
+    assertThatThrownBy(() -> new Oven(OvenPanel.MM_100.uWM2K(), 1, -1, 50))
         .isInstanceOf(MeasureException.class);
-    assertThatThrownBy(() -> new Oven(OvenPanel.MM_100, 1, 0, 0))
+    assertThatThrownBy(() -> new Oven(OvenPanel.MM_100.uWM2K(), 1, 0, 0))
         .isInstanceOf(MeasureException.class);
-    Oven oven = new Oven(OvenPanel.MM_100, 1, 0, 10);
+    Oven oven = new Oven(OvenPanel.MM_100.uWM2K(), 1, 0, 10);
     assertThatThrownBy(() -> OvenEnergy.of(oven, Metal.STEEL, -1, 0, 20, 200, 1))
         .isInstanceOf(MeasureException.class);
     assertThatThrownBy(() -> OvenEnergy.of(oven, Metal.STEEL, 1, -1, 20, 200, 1))

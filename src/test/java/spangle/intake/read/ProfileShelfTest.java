@@ -1,6 +1,7 @@
 package spangle.intake.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.equipment.KettleProfile;
+import spangle.equipment.OvenProfile;
 
 class ProfileShelfTest {
   @Test
@@ -50,6 +52,36 @@ class ProfileShelfTest {
     KettleProfile builtIn =
         (KettleProfile) ProfileShelf.find(Optional.empty(), "kettle-medium").profile().get();
     assertThat(builtIn.usable().lengthMm()).isEqualTo(4200);
+  }
+
+  /** A published oven heat-load note: 4 in 0.35, 6 in 0.25 Btu/h ft2 F; 5.678 W/m2 K of each. */
+  @Test
+  void anOvenTellsOfItsWallsAndItsExhaust(@TempDir Path week) throws IOException {
+    String told = Files.readString(Path.of("rack-profiles/box-oven-small.yaml"));
+    String silent = told.replaceAll("(?m)^(panel_mm|air_changes_per_h):.*\n", "");
+    assertThat(silent).isNotEqualTo(told);
+    OvenProfile usual = oven(week, silent);
+    assertThat(usual.wallWM2K()).isEqualTo(0.35 * 5.678263341, within(1e-9));
+    assertThat(usual.airChangesPerHour()).isEqualTo(6);
+    assertThat(oven(week, told)).isEqualTo(usual);
+    // Inside 2.8 x 1.7 x 2.5 m.
+    assertThat(usual.wallM2()).isEqualTo(2 * (4.76 + 7.0 + 4.25), within(1e-9));
+    assertThat(usual.exhaustM3H()).isEqualTo(6 * 11.9, within(1e-9));
+
+    OvenProfile thick = oven(week, silent + "panel_in: 6\nair_changes_per_h: 8\n");
+    assertThat(thick.wallWM2K()).isEqualTo((0.25 - 0.05 * 2.4 / 50) * 5.678263341, within(1e-9));
+    assertThat(thick.exhaustM3H()).isEqualTo(8 * 11.9, within(1e-9));
+    OvenProfile measured = oven(week, silent + "panel_mm: 150\nwall_w_m2k: 1.1\n");
+    assertThat(measured.wallWM2K()).isEqualTo(1.1);
+
+    Files.writeString(week.resolve("rack-profiles/own.yaml"), silent + "panel_mm: 20\n");
+    assertThat(ProfileShelf.find(Optional.of(week), "own").complaint()).contains("panel_mm");
+  }
+
+  private static OvenProfile oven(Path week, String text) throws IOException {
+    Files.createDirectories(week.resolve("rack-profiles"));
+    Files.writeString(week.resolve("rack-profiles/own.yaml"), text);
+    return (OvenProfile) ProfileShelf.find(Optional.of(week), "own").profile().orElseThrow();
   }
 
   @Test
