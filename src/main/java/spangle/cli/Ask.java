@@ -1,5 +1,6 @@
 package spangle.cli;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import spangle.measure.Figures;
@@ -103,6 +104,14 @@ final class Ask {
           option + " is " + plain(value) + ": above 0 and at most 1 (60 % is 0.6)");
     }
     return value;
+  }
+
+  /** A picture is an SVG: another ending would promise another kind of file. */
+  static Path svg(String option, Path file) {
+    if (!String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".svg")) {
+      throw ExitException.usage(option + " '" + file + "' must end in .svg: the picture is one");
+    }
+    return file;
   }
 
   /** Refuses an option that has nothing to go with. */

@@ -22,7 +22,7 @@ final class Complaints implements IParameterExceptionHandler, IExecutionExceptio
     command
         .getErr()
         .println(
-            oneLine(wrong.getMessage())
+            plain(oneLine(wrong.getMessage()))
                 + " (see '"
                 + command.getCommandSpec().qualifiedName()
                 + " --help')");
@@ -60,6 +60,13 @@ final class Complaints implements IParameterExceptionHandler, IExecutionExceptio
     err.println("This is a fault of the program, not of your input. " + sentence);
     err.flush();
     return ExitCode.FAULT;
+  }
+
+  /** Kinds of numbers as people call them. */
+  private static String plain(String sentence) {
+    return sentence
+        .replaceFirst("' is not an? double$", "' is not a plain number, like 0.6")
+        .replaceFirst("' is not an? (int|long)$", "' is not a whole number");
   }
 
   private static String oneLine(@Nullable String text) {

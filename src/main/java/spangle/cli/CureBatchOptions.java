@@ -89,7 +89,7 @@ final class CureBatchOptions {
     }
     Metal metal = said.group(1).equalsIgnoreCase("steel") ? Metal.STEEL : Metal.ALUMINIUM;
     HeatedPart part = HeatedPart.bothSides(metal, Ask.thicknessMm("--with", said.group(2).strip()));
-    CureWindow own = said.group(3) == null ? window : CureWindow.parse(said.group(3));
+    CureWindow own = said.group(3) == null ? window : CureCommand.window("--with", said.group(3));
     HeatTransfer coated =
         transfer instanceof ConvectionRadiation oven
             ? new ConvectionRadiation(oven.hWM2K(), ConvectionRadiation.COATED_EMISSIVITY)
@@ -133,6 +133,15 @@ final class CureBatchOptions {
     return out;
   }
 
+  /** Where it comes nearest, unless that is the setting just told. */
+  private static String nearest(Batch batch) {
+    return batch
+        .range()
+        .nearest()
+        .map(n -> n.ovenC() == batch.here().ovenC() ? "; this is the nearest" : "; nearest: " + n.words())
+        .orElse("");
+  }
+
   static void say(Answer answer, Batch batch) {
     answer.say("batch", batch.here().words());
     batch
@@ -146,11 +155,7 @@ final class CureBatchOptions {
                     range.min(),
                     range.max(),
                     batch.range().best().orElseThrow().words()),
-            () ->
-                answer.say(
-                    "",
-                    "no setting of the oven suits all of them"
-                        + batch.range().nearest().map(n -> "; nearest: " + n.words()).orElse("")));
+            () -> answer.say("", "no setting of the oven suits all of them" + nearest(batch)));
     answer.say(
         "",
         "as a plan takes it: least by the slower, most by the faster of this model and the measured"

@@ -24,6 +24,7 @@ import spangle.coating.heat.HeatUpTable;
 import spangle.coating.heat.HeatedPart;
 import spangle.coating.heat.Metal;
 import spangle.coating.heat.OvenEnergy;
+import spangle.measure.MeasureException;
 import spangle.measure.QuantityKind;
 
 /** How long a part stays in the oven. */
@@ -119,7 +120,7 @@ final class CureCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CureWindow cure = CureWindow.parse(window);
+    CureWindow cure = window("--window", window);
     PrintWriter out = spec.commandLine().getOut();
     if (curve.given()) {
       curveAlone(cure, out);
@@ -132,6 +133,14 @@ final class CureCommand implements Callable<Integer> {
       say(sum, out);
     }
     return ExitCode.DONE;
+  }
+
+  static CureWindow window(String option, String text) {
+    try {
+      return CureWindow.parse(text);
+    } catch (MeasureException unreadable) {
+      throw ExitException.usage(option + ": " + unreadable.getMessage());
+    }
   }
 
   private void curveAlone(CureWindow cure, PrintWriter out) {

@@ -51,7 +51,7 @@ final class DrawingOptions {
   private @Nullable Path picture;
 
   Optional<Path> picture() {
-    return Optional.ofNullable(picture);
+    return Optional.ofNullable(picture).map(file -> Ask.svg("--picture", file));
   }
 
   Asked asked(double thicknessMm, double densityKgM3) {

@@ -34,6 +34,9 @@ import spangle.measure.LowLikelyHigh;
           + " --labour 38"
     })
 final class PowderCommand implements Callable<Integer> {
+  /** 300 mm of 4 mm wire. */
+  private static final double USUAL_HOOK_M2 = 0.00377;
+
   @Spec
   @SuppressWarnings("NullAway.Init")
   private CommandSpec spec;
@@ -71,13 +74,13 @@ final class PowderCommand implements Callable<Integer> {
   private @Nullable String shape;
 
   @Option(names = "--hooks", paramLabel = "N", description = "Hooks that take powder too.")
-  private int hooks;
+  private @Nullable Integer hooks;
 
   @Option(
       names = "--hook-area",
       paramLabel = "AREA",
       description = "Surface of one hook. Default: 0.00377m2, 300 mm of 4 mm wire.")
-  private String hookArea = "0.00377m2";
+  private @Nullable String hookArea;
 
   @Option(names = "--bars", paramLabel = "AREA", description = "Bare rack bars, all together.")
   private @Nullable String bars;
@@ -103,13 +106,8 @@ final class PowderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (hooks < 0 || hooks > 10_000_000) {
-      throw ExitException.usage("--hooks is " + hooks + ": 0 to 10 million");
-    }
     double areaM2 = Ask.areaM2("--area", area);
-    double hooksM2 =
-        hooks * Ask.hookM2("--hook-area", hookArea)
-            + (bars == null ? 0 : Ask.areaM2("--bars", bars));
+    double hooksM2 = hooksM2() + (bars == null ? 0 : Ask.areaM2("--bars", bars));
     double filmUm = Ask.filmUm("--film", film);
     double sg = Ask.number("--sg", specificGravity, 0.8, 5);
     double lossKg = colourLoss == null ? 0 : Ask.massOrNoneKg("--colour-loss", colourLoss);
@@ -200,6 +198,17 @@ final class PowderCommand implements Callable<Integer> {
         .put("break_even_m2", advice.breakEvenM2())
         .put("saved_kg_m2", advice.savedKgM2())
         .put("cleaning_cost", advice.cleaningCost());
+  }
+
+  private double hooksM2() {
+    Ask.goesWith(hookArea, "--hook-area", hooks != null, "--hooks");
+    if (hooks == null) {
+      return 0;
+    }
+    if (hooks < 0 || hooks > 10_000_000) {
+      throw ExitException.usage("--hooks is " + hooks + ": 0 to 10 million");
+    }
+    return hooks * (hookArea == null ? USUAL_HOOK_M2 : Ask.hookM2("--hook-area", hookArea));
   }
 
   private static void say(Sum sum, PrintWriter out) {

@@ -74,12 +74,13 @@ final class VentsCommand implements Callable<Integer> {
     if (!(tilt >= 0 && tilt <= 90)) {
       throw ExitException.usage("--tilt " + tilt + " is no angle above level: 0 to 90 degrees");
     }
+    Path picture = out == null ? null : Ask.svg("--out", out);
     Hollow asked = hollow.hollow(tilt);
     VentAnswer answer = Vents.of(asked);
     HungHollow hung = hung();
     List<HolePlace> places = places(asked, hung);
-    if (out != null) {
-      sketch(out, HoleSketch.of(hung, answer, places));
+    if (picture != null) {
+      sketch(picture, HoleSketch.of(hung, answer, places));
     }
     if (json) {
       VentWords.json(answer, places).print(spec.commandLine().getOut());

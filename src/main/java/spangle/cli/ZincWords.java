@@ -212,6 +212,15 @@ record ZincWords(
         Math.abs(budget.flatPercentOffPct()),
         budget.flatPercentOffPct() < 0 ? "little" : "much");
     answer.line("steel", "class %s: %s", steel.steelClass().word(), steel.steelClass().look());
+    steel
+        .research()
+        .ifPresent(
+            known ->
+                answer.line(
+                    "",
+                    "class %s of the published eight; %s the ASTM A385 windows",
+                    known,
+                    steel.insideA385().orElse(false) ? "inside" : "outside"));
     answer.line(
         "kettle",
         "%.1f min in the zinc, %.0f to %.0f min from dip to dip (common practice)",
@@ -265,8 +274,8 @@ record ZincWords(
   private static void print(Answer answer, KettleOptions.Bath b) {
     answer.line(
         "bath",
-        "%.1f t zinc; level falls %.1f mm by the work, %.1f mm with ash and dross: %d ingots of"
-            + " %.0f kg",
+        "%.1f t zinc; level falls %.1f mm by the work, %.1f mm with ash and dross: %d x %.0f kg"
+            + " ingots",
         b.bath().massKg() / 1000,
         b.levelMm(),
         b.levelWithLossesMm(),
@@ -274,9 +283,8 @@ record ZincWords(
         b.ingotKg());
     answer.line(
         "",
-        "each of %d dips takes %.1f kWh and costs %.1f C with the burners off; %.1f %% of the"
-            + " bath%s",
-        b.dips(),
+        "%s takes %.1f kWh and costs %.1f C with the burners off; %.1f %% of the bath%s",
+        b.dips() == 1 ? "the dip" : "each of " + b.dips() + " dips",
         b.dipHeat().totalKWh(),
         b.bath().dropK(b.dipHeat()),
         b.sharePct(),
@@ -295,9 +303,9 @@ record ZincWords(
   private static void print(Answer answer, ZincInspection check) {
     answer.line(
         "inspect",
-        "%d pieces of the lot (from memory), %s, %d readings in each 10 cm2; no area under %.0f um,"
-            + " mean not under %.0f",
-        check.articles(),
+        "%s of the lot (from memory), %s, %d readings in each 10 cm2; no area under %.0f um, mean"
+            + " not under %.0f",
+        check.articles() == 1 ? "1 piece" : check.articles() + " pieces",
         check.areasPerArticle() == 0
             ? "in groups of " + check.groupedArticles()
             : check.areasPerArticle()

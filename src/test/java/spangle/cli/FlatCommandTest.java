@@ -72,6 +72,9 @@ class FlatCommandTest {
   @Test
   void aPictureThatCannotBeWrittenIsNoFault() throws IOException {
     DxfText text = DxfText.mm().rectangle(0, 0, 160, 120);
+    assertThat(area(text, "--thickness 2mm --picture " + folder.resolve("part.png")))
+        .isEqualTo(ExitCode.USAGE);
+    assertThat(folder.resolve("part.png")).doesNotExist();
     assertThat(area(text, "--thickness 2mm --picture " + folder.resolve("no/where.svg")))
         .isEqualTo(ExitCode.REFUSED);
     assertThat(err.toString()).contains("cannot be written");

@@ -55,7 +55,8 @@ class QuickAnswerTest {
         "calc powder --area 2m2 --film 80um --sg 1.5 --use 0.6 --json",
         "calc liquid --area 2m2 --film 80um --solids 60 --mix 4:1 --json",
         "calc cure --steel 3mm --oven 200C --window 10@190 --json",
-        "calc area --plate 500x400mm --thickness 3mm --json"
+        "calc area --plate 500x400mm --thickness 3mm --json",
+        "calc vents --tube 60x60x1200mm --thickness 3mm --json"
       })
   void loadsNoSolverAndNoSheets(String line) throws Exception {
     try (Noting loader = new Noting()) {

@@ -145,6 +145,19 @@ class VentsCommandTest {
         .isEqualTo(ExitCode.REFUSED);
   }
 
+  @Test
+  void aSketchIsCalledWhatItIs(@TempDir Path folder) {
+    Path file = folder.resolve("holes.txt");
+    assertThat(vents("--tube 60x60x1200mm --thickness 3mm --out " + file))
+        .isEqualTo(ExitCode.USAGE);
+    assertThat(file).doesNotExist();
+    assertThat(err.toString().strip().lines()).hasSize(1);
+    assertThat(err.toString()).contains("must end in .svg");
+    assertThat(out.toString()).isEmpty();
+    assertThat(vents("--tube 60x60x1200mm --thickness 3mm --out " + folder.resolve("A.SVG")))
+        .isEqualTo(ExitCode.DONE);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -1,8 +1,10 @@
 package spangle.coating.heat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import spangle.coating.heat.OvenBatchVerdict.Conflict;
 import spangle.measure.Interval;
 
 /**
@@ -13,7 +15,8 @@ import spangle.measure.Interval;
  *     parts the fewest minutes apart; empty where some part fails on its own at every setting
  */
 public record OvenBatchRange(List<OvenBatchVerdict> settings, Optional<OvenBatchVerdict> nearest) {
-  private static final int COARSE_K = 5;
+  /** Rounding of two dwells, minutes. */
+  private static final double SLACK_MIN = 1e-6;
 
   /** Copies the list. */
   public OvenBatchRange {
@@ -21,7 +24,7 @@ public record OvenBatchRange(List<OvenBatchVerdict> settings, Optional<OvenBatch
   }
 
   /**
-   * Searches whole degrees.
+   * Searches whole degrees, none left out.
    *
    * @param parts the batch
    * @param ovenC settings the oven has
@@ -32,58 +35,63 @@ public record OvenBatchRange(List<OvenBatchVerdict> settings, Optional<OvenBatch
       List<BatchPart> parts, Interval ovenC, double startC, HeatUpTable table) {
     int first = (int) Math.ceil(ovenC.min());
     int last = (int) Math.floor(ovenC.max());
-    List<OvenBatchVerdict> good = new ArrayList<>();
-    Optional<OvenBatchVerdict> nearest = Optional.empty();
-    int previous = first - 1;
-    boolean wasGood = false;
-    for (int setting = first; previous < last; setting = Math.min(last, setting + COARSE_K)) {
-      OvenBatchVerdict verdict = at(parts, setting, startC, table);
-      boolean isGood = verdict.common().isPresent();
-      if (isGood != wasGood || isGood) {
-        between(parts, previous + 1, setting - 1, startC, table, good);
-      }
-      if (isGood) {
-        good.add(verdict);
-      }
-      nearest = nearer(nearest, verdict);
-      wasGood = isGood;
-      previous = setting;
+    Search search = new Search(parts, startC, table);
+    if (first <= last) {
+      OvenBatchVerdict low = search.at(first);
+      search.between(first, low, last, first == last ? low : search.at(last));
     }
-    return new OvenBatchRange(good, good.isEmpty() ? nearest : Optional.empty());
+    search.good.sort(Comparator.comparingDouble(OvenBatchVerdict::ovenC));
+    return new OvenBatchRange(
+        search.good, search.good.isEmpty() ? search.nearest : Optional.empty());
   }
 
-  private static OvenBatchVerdict at(
-      List<BatchPart> parts, double setting, double startC, HeatUpTable table) {
-    return OvenBatchVerdict.of(parts, List.of(setting), startC, table).get(0);
-  }
+  /**
+   * Halves the settings. The hotter the oven, the shorter the least and the most of every part; so
+   * between two settings no least is shorter than the hotter one's and no most longer than the
+   * cooler one's, and a stretch in which those two do not meet need not be looked at.
+   */
+  private static final class Search {
+    private final List<BatchPart> parts;
+    private final double startC;
+    private final HeatUpTable table;
+    private final List<OvenBatchVerdict> good = new ArrayList<>();
+    private Optional<OvenBatchVerdict> nearest = Optional.empty();
+    private double nearestMin = Double.POSITIVE_INFINITY;
 
-  private static void between(
-      List<BatchPart> parts,
-      int from,
-      int to,
-      double startC,
-      HeatUpTable table,
-      List<OvenBatchVerdict> good) {
-    for (int setting = from; setting <= to; setting++) {
-      OvenBatchVerdict verdict = at(parts, setting, startC, table);
+    Search(List<BatchPart> parts, double startC, HeatUpTable table) {
+      this.parts = parts;
+      this.startC = startC;
+      this.table = table;
+    }
+
+    OvenBatchVerdict at(int setting) {
+      OvenBatchVerdict verdict =
+          OvenBatchVerdict.of(parts, List.of((double) setting), startC, table).get(0);
       if (verdict.common().isPresent()) {
         good.add(verdict);
+        nearestMin = 0;
       }
+      double apartMin =
+          verdict.conflict().map(Conflict::apartMin).orElse(Double.POSITIVE_INFINITY);
+      if (apartMin < nearestMin) {
+        nearest = Optional.of(verdict);
+        nearestMin = apartMin;
+      }
+      return verdict;
     }
-  }
 
-  private static Optional<OvenBatchVerdict> nearer(
-      Optional<OvenBatchVerdict> before, OvenBatchVerdict verdict) {
-    Optional<OvenBatchVerdict.Conflict> conflict = verdict.conflict();
-    if (conflict.isEmpty()) {
-      return before;
+    void between(int low, OvenBatchVerdict atLow, int high, OvenBatchVerdict atHigh) {
+      double least = atHigh.probe().dwell().minMin();
+      double most = atLow.quickest().dwell().maxMin();
+      boolean mayShare = Double.isFinite(least) && least - most <= nearestMin + SLACK_MIN;
+      if (high - low < 2 || !mayShare) {
+        return;
+      }
+      int middle = (low + high) >>> 1;
+      OvenBatchVerdict atMiddle = at(middle);
+      between(low, atLow, middle, atMiddle);
+      between(middle, atMiddle, high, atHigh);
     }
-    boolean closer =
-        before
-            .flatMap(OvenBatchVerdict::conflict)
-            .map(known -> conflict.get().apartMin() < known.apartMin())
-            .orElse(true);
-    return closer ? Optional.of(verdict) : before;
   }
 
   /** Lowest and highest setting that works; empty where none does. */

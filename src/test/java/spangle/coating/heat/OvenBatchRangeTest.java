@@ -49,6 +49,27 @@ class OvenBatchRangeTest {
     assertThat(found).isEqualTo(everySettingThatWorks(parts, low, high));
   }
 
+  /** Also where the settings that work are few and lie between round numbers. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 | 10@190, max 20 | 4.2 | 10@190, max 20",
+        "1 | 10@190, max 20 | 3.9 | 10@190, max 20",
+        "2 | 10@190, max 20 | 3 | 10@171, max 20",
+        "2 | 10@190, max 20 | 2 | 10@174, max 17",
+        "2 | 10@191, max 12 | 2 | 10@173, max 13",
+        "1 | 10@190, max 14 | 2 | 10@176 6@188, max 16"
+      })
+  void findsFewSettingsToo(double one, String window, double other, String otherWindow) {
+    List<BatchPart> parts = List.of(steel(one, window), steel(other, otherWindow));
+
+    List<Double> found =
+        range(parts, 150, 240).settings().stream().map(OvenBatchVerdict::ovenC).toList();
+
+    assertThat(found).isEqualTo(everySettingThatWorks(parts, 150, 240));
+  }
+
   @Test
   void partsOfDifferentPowdersShareWhereTheirWindowsMeet() {
     List<BatchPart> parts = List.of(steel(2, "10@190, max 20"), steel(2, "15@170 9@180, max 25"));
@@ -75,7 +96,7 @@ class OvenBatchRangeTest {
     assertThat(range.best()).isEmpty();
     OvenBatchVerdict nearest = range.nearest().orElseThrow();
     double least = Double.POSITIVE_INFINITY;
-    for (int c = 100; c <= 240; c += 5) {
+    for (int c = 100; c <= 240; c++) {
       double apart =
           OvenBatchVerdict.of(parts, List.of((double) c), 20, HeatUpTable.RULE_OF_THUMB)
               .get(0)
