@@ -18,6 +18,7 @@ public final class LogAudit {
   private static final List<LogRule> RULES =
       List.of(
           new HungUnmoved(),
+          new ReleasedWithReason(),
           new NoPieceLost(),
           new ReworkPlanned(),
           new GatesShut(),
@@ -38,6 +39,7 @@ public final class LogAudit {
    * @param brief the week as the new plan knows it
    * @param plan the new plan
    * @param parts every part of every order
+   * @param sheets letters of the two plans, and the sheets called back
    */
   public record Case(
       Brief keptBrief,
@@ -48,7 +50,8 @@ public final class LogAudit {
       int atMin,
       Brief brief,
       Plan plan,
-      List<PartOrder> parts) {
+      List<PartOrder> parts,
+      Sheets sheets) {
     /** Copies the list. */
     public Case {
       parts = List.copyOf(parts);
@@ -58,6 +61,20 @@ public final class LogAudit {
     List<Event> events() {
       return new EventLog(log.events().stream().filter(e -> e.number() <= knows).toList())
           .until(atMin);
+    }
+  }
+
+  /**
+   * Sheets before and after.
+   *
+   * @param before letter of the plan people worked by
+   * @param now letter of the new plan
+   * @param recalled by load of the plan before: why its sheet, which was out, could not stay
+   */
+  public record Sheets(String before, String now, Map<String, String> recalled) {
+    /** Copies the map. */
+    public Sheets {
+      recalled = Map.copyOf(recalled);
     }
   }
 

@@ -96,8 +96,8 @@ final class ChangeFinder {
           is.load().lotIds(),
           "finished " + DayWords.of(LoadTimes.last(was.batch(), was.load())),
           "finished " + DayWords.of(LoadTimes.last(is.batch(), is.load())),
-          "it hangs and waits",
-          "",
+          start.forced().getOrDefault(is.load().id(), "it hangs and waits"),
+          start.forced().containsKey(is.load().id()) ? version : "",
           is.batch().startMin());
     }
   }

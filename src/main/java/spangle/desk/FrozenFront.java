@@ -83,6 +83,7 @@ final class FrozenFront {
       parted.addAll(late);
       waiting = standWhatHangs(inTime, parted);
     }
+    recallWhatWaits(inTime);
     freeze(waiting, freezeUntilMin);
     for (PlannedBatch batch : inTime) {
       List<PlannedLoad> left =
@@ -120,6 +121,18 @@ final class FrozenFront {
       }
     }
     return waiting;
+  }
+
+  /** Sheets that are out and join what hangs in their batch, which is late. */
+  private void recallWhatWaits(List<PlannedBatch> inTime) {
+    Map<String, Integer> starts = new HashMap<>();
+    inTime.forEach(b -> starts.put(b.id(), b.startMin()));
+    for (PlannedBatch batch : frozen) {
+      int was = starts.getOrDefault(batch.id(), batch.startMin());
+      batch.loads().stream()
+          .filter(l -> stage(l) == Stage.RELEASED && batch.startMin() != was)
+          .forEach(l -> forced.put(l.id(), "what hangs in its batch is late"));
+    }
   }
 
   private record Use(PlannedLoad load, int firstMin, int lastMin) {

@@ -56,10 +56,17 @@ final class LogProof {
               from.atMin(),
               file.brief(),
               file.plan(),
-              orders(input.get(), file)));
+              orders(input.get(), file),
+              sheets(from, file.version())));
     } catch (PlanFileException notAPlan) {
       return List.of(new Finding(RULE, name, String.valueOf(notAPlan.getMessage())));
     }
+  }
+
+  static LogAudit.Sheets sheets(Replanned from, String version) {
+    Map<String, String> recalled = new HashMap<>();
+    from.recalled().forEach(r -> recalled.put(r.load(), r.why()));
+    return new LogAudit.Sheets(from.keptVersion(), version, recalled);
   }
 
   private static List<LogAudit.PartOrder> orders(WeekInput input, PlanFile file) {

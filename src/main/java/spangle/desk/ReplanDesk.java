@@ -177,16 +177,28 @@ public final class ReplanDesk {
     ReplanStart start = ReplanStart.of(input, kept, now.atMin(), now.freezeUntilMin());
     Plan plan = solver.solve(start.week().brief(), start.earlier(), options, progress);
     Replanned replanned =
-        new Replanned(now.atMin(), kept.version(), keptSha256, input.events().last());
+        new Replanned(
+            now.atMin(),
+            kept.version(),
+            keptSha256,
+            input.events().last(),
+            start.forced().entrySet().stream()
+                .map(e -> new Replanned.Recalled(e.getKey(), e.getValue()))
+                .toList());
     String version = now.version();
     ChangeList changes = new ChangeFinder(kept, start, plan, version).find();
     List<Finding> findings = new ArrayList<>(Audit.of(start.week().brief(), plan));
-    findings.addAll(LogAudit.of(logCase(kept, input, start, plan, replanned)));
+    findings.addAll(LogAudit.of(logCase(kept, input, start, plan, replanned, version)));
     return new Rest(start, plan, changes, List.copyOf(findings), version, replanned);
   }
 
   static LogAudit.Case logCase(
-      PlanFile kept, WeekInput input, ReplanStart start, Plan plan, Replanned replanned) {
+      PlanFile kept,
+      WeekInput input,
+      ReplanStart start,
+      Plan plan,
+      Replanned replanned,
+      String version) {
     return new LogAudit.Case(
         kept.brief(),
         kept.plan(),
@@ -196,7 +208,8 @@ public final class ReplanDesk {
         replanned.atMin(),
         start.week().brief(),
         plan,
-        orders(input, start.week().held()));
+        orders(input, start.week().held()),
+        LogProof.sheets(replanned, version));
   }
 
   private static List<LogAudit.PartOrder> orders(WeekInput input, List<Held> held) {

@@ -26,6 +26,11 @@ class LogAuditTest {
 
   private static List<Finding> audit(
       Said said, Brief brief, Plan plan, Map<String, Integer> heldB) {
+    return audit(said, brief, plan, heldB, new LogAudit.Sheets("A", "B", Map.of()));
+  }
+
+  private static List<Finding> audit(
+      Said said, Brief brief, Plan plan, Map<String, Integer> heldB, LogAudit.Sheets sheets) {
     return LogAudit.of(
         new LogAudit.Case(
             BEFORE,
@@ -38,7 +43,8 @@ class LogAuditTest {
             plan,
             List.of(
                 new LogAudit.PartOrder("job-A", "part-A", 4, Map.of()),
-                new LogAudit.PartOrder("job-B", "part-B", 4, heldB))));
+                new LogAudit.PartOrder("job-B", "part-B", 4, heldB)),
+            sheets));
   }
 
   private static Brief now() {
@@ -73,6 +79,27 @@ class LogAuditTest {
     assertThat(audit(hung(), away, PlanFixtures.plan(SECOND), Map.of()))
         .extracting(Finding::words)
         .containsExactly("was reported hung and is not in the plan any more");
+  }
+
+  @Test
+  void aSheetThatIsOutChangesOnlyWithAReasonAndANewLetter() {
+    Said out = hung().load(372, EventKind.RELEASED, "P2");
+    keeps(out, KEPT);
+    keeps(out, PlanFixtures.plan(FIRST, simpleBake("oven-1 #2", "P2", 435, "B")));
+    Plan later = PlanFixtures.plan(FIRST, simpleBake("oven-1 #2", "P2", 436, "B"));
+    breaks("released-with-reason", out, later);
+    breaks(
+        "released-with-reason",
+        out,
+        PlanFixtures.plan(FIRST, simpleBake("oven-1 #2", "P7", 420, "B")));
+    Map<String, String> why = Map.of("P2", "its pieces are not here in time");
+    assertThat(audit(out, now(), later, Map.of(), new LogAudit.Sheets("A", "B", why))).isEmpty();
+    assertThat(audit(out, now(), later, Map.of(), new LogAudit.Sheets("A", "A", why)))
+        .extracting(Finding::words)
+        .containsExactly("has its sheet out and has been changed under the letter A");
+    // Taken back before, or not out at all: it may go anywhere.
+    keeps(hung().load(372, EventKind.RELEASED, "P2").load(373, EventKind.WITHDRAWN, "P2"), later);
+    keeps(hung(), later);
   }
 
   @Test

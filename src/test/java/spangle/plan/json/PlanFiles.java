@@ -59,7 +59,13 @@ public final class PlanFiles {
         "..",
         List.of(new InputDigest("jobs/monday.csv", 1234, "0a".repeat(32))),
         Optional.of(new OverlayDigest("Saturday shift", "../saturday.yaml", 99, "1b".repeat(32))),
-        Optional.of(new Replanned(600, "A", "2c".repeat(32), 3)),
+        Optional.of(
+            new Replanned(
+                600,
+                "A",
+                "2c".repeat(32),
+                3,
+                List.of(new Replanned.Recalled("P02", "its time has passed")))),
         List.of(
             Gate.shut("J7", "frame", "closed-hollow", 12, "no vent holes told", "design"),
             new Gate(
