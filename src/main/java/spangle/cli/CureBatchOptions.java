@@ -138,7 +138,11 @@ final class CureBatchOptions {
     return batch
         .range()
         .nearest()
-        .map(n -> n.ovenC() == batch.here().ovenC() ? "; this is the nearest" : "; nearest: " + n.words())
+        .map(
+            n ->
+                n.ovenC() == batch.here().ovenC()
+                    ? "; this is the nearest"
+                    : "; nearest: " + n.words())
         .orElse("");
   }
 

@@ -102,6 +102,12 @@ final class OrderWords {
             .put("kettle", bath.machineId())
             .put("steel_kg", bath.steelKg())
             .put("zinc_on_parts_kg", bath.zincKg())
+            .put(
+                "inside_the_purchase_kg",
+                new JsonOut()
+                    .put("ash", bath.losses().ashKg())
+                    .put("dross", bath.losses().drossKg())
+                    .put("splash", bath.losses().splashKg()))
             .put("level_drop_mm", level.dropMm())
             .put("lowest_mm", level.lowestMm())
             .put("drop_by_day_mm", level.dropByDayMm())
@@ -280,6 +286,13 @@ final class OrderWords {
         bath.zincKg(),
         bath.steelKg(),
         level.dropMm());
+    answer.line(
+        "",
+        "what is bought for it and does not stay on it: ash %.1f, dross %.1f, splash and jigs %.1f"
+            + " kg; inside the need, never added",
+        bath.losses().ashKg(),
+        bath.losses().drossKg(),
+        bath.losses().splashKg());
     level
         .topUps()
         .forEach(

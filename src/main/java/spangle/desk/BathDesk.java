@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spangle.coating.zinc.DipHeat;
 import spangle.coating.zinc.ZincBath;
+import spangle.coating.zinc.ZincBudget;
+import spangle.coating.zinc.ZincLosses;
 import spangle.equipment.KettleProfile;
 import spangle.estimate.BathWeek;
 import spangle.intake.brief.PartGates;
@@ -25,7 +27,6 @@ import spangle.plan.PlannedLoad;
 /** What a planned week does to each kettle's bath. */
 public final class BathDesk {
   private static final double USUAL_INGOT_KG = 25;
-  private static final double USUAL_YIELD = 0.75;
 
   private final PreparedWeek week;
   private final Plan plan;
@@ -43,6 +44,7 @@ public final class BathDesk {
    * @param machineId the kettle
    * @param steelKg black steel dipped in it
    * @param zincKg zinc on the work, likely
+   * @param losses parts of what is bought for it and does not stay on the work
    * @param level what it does to the level
    * @param ingotKg one ingot
    * @param heaviest the dip that takes most heat; empty where nothing is dipped
@@ -51,6 +53,7 @@ public final class BathDesk {
       String machineId,
       double steelKg,
       double zincKg,
+      ZincLosses losses,
       BathWeek level,
       double ingotKg,
       Optional<HeavyDip> heaviest) {}
@@ -102,11 +105,15 @@ public final class BathDesk {
                 .toList(),
             week.input().shop().horizonDays(),
             ingotKg);
+    List<Lot> dipped = dips.stream().flatMap(b -> lots(b).stream()).toList();
+    double onWorkKg = dipped.stream().mapToDouble(Lot::materialKg).sum();
     return Optional.of(
         new Bath(
             use.id(),
-            dips.stream().flatMap(b -> lots(b).stream()).mapToDouble(Lot::massKg).sum(),
-            dips.stream().flatMap(b -> lots(b).stream()).mapToDouble(Lot::materialKg).sum(),
+            dipped.stream().mapToDouble(Lot::massKg).sum(),
+            onWorkKg,
+            ZincBudget.losses(
+                onWorkKg, dipped.stream().mapToDouble(Lot::areaM2).sum(), zincYield()),
             level,
             ingotKg,
             dips.stream()
@@ -121,13 +128,17 @@ public final class BathDesk {
     return Math.min(kettle.inside().heightMm(), 1000 * kettle.zincKg() / oneMetre.massKg());
   }
 
+  private double zincYield() {
+    return week.input().catalogue().zinc().map(Zinc::yield).orElse(ZincBudget.USUAL_YIELD);
+  }
+
   private List<Lot> lots(PlannedBatch batch) {
     return batch.loads().stream().flatMap(l -> l.lotIds().stream()).map(index::lot).toList();
   }
 
   private BathWeek.Dip dip(PlannedBatch batch, Lot lot) {
-    double yield = week.input().catalogue().zinc().map(Zinc::yield).orElse(USUAL_YIELD);
-    return new BathWeek.Dip(batch.startMin(), lot.materialKg() / yield, spare(lot), lot.label());
+    return new BathWeek.Dip(
+        batch.startMin(), lot.materialKg() / zincYield(), spare(lot), lot.label());
   }
 
   /** Zinc over the part in the attitude it is dipped in; nothing known for a basket. */

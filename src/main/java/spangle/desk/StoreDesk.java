@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import spangle.coating.powder.PowderNeed;
+import spangle.coating.zinc.ZincBudget;
 import spangle.estimate.Purchase;
 import spangle.estimate.Purchases;
 import spangle.estimate.StoreItem;
@@ -177,10 +178,7 @@ final class StoreDesk {
     PartFacts part = index.part(lot);
     LowLikelyHigh growth = draws.steel(part).steelClass().growth();
     double minimum = lot.areaM2() * draws.row(part).coatingGM2() / 1000;
-    double yield = week.input().catalogue().zinc().map(Zinc::yield).orElse(0.75);
-    return new LowLikelyHigh(
-        minimum * growth.low() / Math.max(0.82, yield),
-        minimum * growth.likely() / yield,
-        minimum * growth.high() / Math.min(0.65, yield));
+    double yield = week.input().catalogue().zinc().map(Zinc::yield).orElse(ZincBudget.USUAL_YIELD);
+    return ZincBudget.toBuyKg(minimum, growth, yield);
   }
 }

@@ -47,7 +47,8 @@ public final class Purchases {
     Optional<LocalDate> latest =
         packs == 0
             ? Optional.empty()
-            : dry.map(d -> workingDaysBefore(monday.plusDays(d / DAY_MIN), item.leadDays()));
+            : dry.map(d -> neededMin(sorted, d))
+                .map(d -> workingDaysBefore(monday.plusDays(d / DAY_MIN), item.leadDays()));
     return new Purchase(
         item,
         new LowLikelyHigh(low, likely, high),
@@ -75,6 +76,14 @@ public final class Purchases {
       }
     }
     return Optional.empty();
+  }
+
+  /** Work that waits has no time in the plan: it needs its share by the day it is due. */
+  private static int neededMin(List<Use> uses, int dryMin) {
+    return uses.stream()
+        .filter(u -> !u.planned())
+        .mapToInt(u -> Math.max(0, u.claim().dueMin()))
+        .reduce(dryMin, Math::min);
   }
 
   private static double there(StoreItem item, int atMin) {

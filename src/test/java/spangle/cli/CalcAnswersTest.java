@@ -401,8 +401,8 @@ class CalcAnswersTest {
 
   /**
    * Bare zinc of emissivity 0.25, convection 20, c(T) of EN 1993-1-2: 10 mm of steel is at 215 of
-   * 220 C after 48.1 min by a step-by-step sum of its own (midpoint rule, 0.05 s). That is longer than
-   * the 45 min proven; 3 mm take 14.4 min, so there the proven time holds.
+   * 220 C after 48.1 min by a step-by-step sum of its own (midpoint rule, 0.05 s). That is longer
+   * than the 45 min proven; 3 mm take 14.4 min, so there the proven time holds.
    */
   @Test
   void degassingIsTheLongerOfHotAndProven() throws IOException {

@@ -54,6 +54,37 @@ class PurchasesTest {
     assertThat(purchase.jobs()).containsExactly("J-1", "J-2");
   }
 
+  /** Work that waits stands at the week's end; due on Wednesday it wants its powder by then. */
+  @Test
+  void workThatWaitsWantsItsShareByItsDueDay() {
+    Use waits =
+        new Use(
+            "J-3",
+            5 * DAY - 1,
+            new LowLikelyHigh(9, 10, 12),
+            false,
+            new Use.Claim(2 * DAY + 900, "", false));
+    Purchase purchase = Purchases.of(item(15), List.of(use("J-1", 0, 10), waits), MONDAY, 5);
+
+    assertThat(purchase.packs()).isEqualTo(1);
+    assertThat(purchase.firstShort()).contains(5 * DAY - 1);
+    // Wednesday 2 December less four working days
+    assertThat(purchase.latestOrder()).contains(LocalDate.of(2026, 11, 26));
+    Use overdue =
+        new Use(
+            "J-3",
+            5 * DAY - 1,
+            new LowLikelyHigh(9, 10, 12),
+            false,
+            new Use.Claim(-3 * DAY, "", false));
+    // Due before the week: by Monday, less four working days
+    assertThat(Purchases.of(item(5), List.of(overdue), MONDAY, 5).latestOrder())
+        .contains(LocalDate.of(2026, 11, 24));
+    // Work in the plan wants it when it is sprayed, whatever its due day.
+    assertThat(Purchases.of(item(5), List.of(use("J-1", 3, 10)), MONDAY, 5).latestOrder())
+        .contains(LocalDate.of(2026, 11, 27));
+  }
+
   @Test
   void aDeliveryCountsFromTheMinuteItComes() {
     StoreItem.Coming late = new StoreItem.Coming("B", 20, 4 * DAY);

@@ -71,8 +71,7 @@ public record OvenBatchRange(List<OvenBatchVerdict> settings, Optional<OvenBatch
         good.add(verdict);
         nearestMin = 0;
       }
-      double apartMin =
-          verdict.conflict().map(Conflict::apartMin).orElse(Double.POSITIVE_INFINITY);
+      double apartMin = verdict.conflict().map(Conflict::apartMin).orElse(Double.POSITIVE_INFINITY);
       if (apartMin < nearestMin) {
         nearest = Optional.of(verdict);
         nearestMin = apartMin;

@@ -94,15 +94,37 @@ public record ZincBudget(
 
   /** Zinc to buy, kg. */
   public LowLikelyHigh toBuyKg() {
+    return toBuyKg(minimumKg, growth, yield);
+  }
+
+  /**
+   * Zinc to buy, kg.
+   *
+   * @param minimumKg coating on the work at the standard's least mean
+   * @param growth growth over it
+   * @param yield zinc on the work over zinc bought
+   */
+  public static LowLikelyHigh toBuyKg(double minimumKg, LowLikelyHigh growth, double yield) {
     return new LowLikelyHigh(
         minimumKg * growth.low() / Math.max(BEST_YIELD, yield),
-        likelyKg() / yield,
+        minimumKg * growth.likely() / yield,
         minimumKg * growth.high() / Math.min(WORST_YIELD, yield));
   }
 
   /** Where the likely purchase goes that does not stay on the work. */
   public ZincLosses losses() {
-    double lost = toBuyKg().likely() - likelyKg();
+    return losses(likelyKg(), areaM2, yield);
+  }
+
+  /**
+   * Where a purchase goes that does not stay on the work.
+   *
+   * @param onWorkKg zinc on the work
+   * @param areaM2 coated surface
+   * @param yield zinc on the work over zinc bought
+   */
+  public static ZincLosses losses(double onWorkKg, double areaM2, double yield) {
+    double lost = onWorkKg / yield - onWorkKg;
     return new ZincLosses(
         lost * ASH_SHARE,
         lost * DROSS_SHARE,
