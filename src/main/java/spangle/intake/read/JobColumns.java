@@ -17,6 +17,8 @@ final class JobColumns {
   private static final Pattern BRACKETED =
       Pattern.compile("(.*?)\\s*[(\\[]\\s*([^)\\]]*)\\s*[)\\]]\\s*");
 
+  private static final Pattern IN_UNIT = Pattern.compile(" (in|je|per)$");
+
   /** Columns with a kind of quantity; the others are plain. */
   private static final Map<String, QuantityKind> KINDS = kinds();
 
@@ -133,8 +135,9 @@ final class JobColumns {
   }
 
   private static Optional<String> withUnit(String base, String unit, boolean inBrackets) {
-    String stem = plain(base).replaceFirst(" (in|je|per)$", "");
-    String name = ALIASES.getOrDefault(stem, ALIASES.get(plain(base)));
+    String whole = plain(base);
+    String stem = IN_UNIT.matcher(whole).replaceFirst("");
+    String name = ALIASES.getOrDefault(stem, ALIASES.get(whole));
     if (name == null) {
       return Optional.empty();
     }
@@ -151,15 +154,19 @@ final class JobColumns {
     return remark ? Optional.of(name) : Optional.empty();
   }
 
+  /** Marks between words become one blank: {@code Order_No.} is {@code order no}. */
   private static String plain(String text) {
-    return text.replace('_', ' ')
-        .replace('-', ' ')
-        .replace('.', ' ')
-        .replace('/', ' ')
-        .replace('#', ' ')
-        .replace(':', ' ')
-        .strip()
-        .replaceAll("\\s+", " ");
+    StringBuilder plain = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean between = "_-./#:".indexOf(c) >= 0 || Character.isWhitespace(c) || c == '\u00a0';
+      if (!between) {
+        plain.append(c);
+      } else if (plain.length() > 0 && plain.charAt(plain.length() - 1) != ' ') {
+        plain.append(' ');
+      }
+    }
+    return plain.toString().stripTrailing();
   }
 
   private static Map<String, QuantityKind> kinds() {

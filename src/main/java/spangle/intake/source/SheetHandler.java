@@ -25,7 +25,11 @@ import spangle.intake.problem.Problems;
 final class SheetHandler extends DefaultHandler {
   /** What the cells refer to. */
   record Book(
-      String file, String sheet, SharedStrings strings, StylesTable styles, boolean from1904) {}
+      String file,
+      String sheet,
+      SharedStrings strings,
+      @Nullable StylesTable styles,
+      boolean from1904) {}
 
   /** Thrown through the parser when a sheet passes the limits. */
   static final class LimitException extends SAXException {
@@ -154,11 +158,14 @@ final class SheetHandler extends DefaultHandler {
     if (index.isBlank()) {
       return "";
     }
-    int at = whole(index);
-    if (at < 0 || at >= book.strings().getUniqueCount()) {
-      throw new SAXException("a shared string is missing");
+    String shared;
+    try {
+      // The counts a table of strings may carry are optional and often wrong; the table itself is
+      // asked.
+      shared = book.strings().getItemAt(whole(index)).getString();
+    } catch (IndexOutOfBoundsException missing) {
+      throw new SAXException("a shared string is missing", missing);
     }
-    String shared = book.strings().getItemAt(at).getString();
     if (shared.length() > Limits.VALUE_CHARS) {
       throw new LimitException();
     }
@@ -179,12 +186,14 @@ final class SheetHandler extends DefaultHandler {
   }
 
   private boolean isDate(double number) {
-    if (style < 0
-        || style >= book.styles().getNumCellStyles()
+    StylesTable styles = book.styles();
+    if (styles == null
+        || style < 0
+        || style >= styles.getNumCellStyles()
         || !DateUtil.isValidExcelDate(number)) {
       return false;
     }
-    XSSFCellStyle cellStyle = book.styles().getStyleAt(style);
+    XSSFCellStyle cellStyle = styles.getStyleAt(style);
     return cellStyle != null
         && DateUtil.isADateFormat(cellStyle.getDataFormat(), cellStyle.getDataFormatString());
   }

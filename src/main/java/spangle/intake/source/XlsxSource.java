@@ -15,6 +15,7 @@ import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.model.StylesTable;
+import org.jspecify.annotations.Nullable;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -61,7 +62,7 @@ public final class XlsxSource {
     try (OPCPackage pack = OPCPackage.open(new ByteArrayInputStream(bytes))) {
       XSSFReader reader = new XSSFReader(pack);
       ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(pack);
-      StylesTable styles = reader.getStylesTable();
+      @Nullable StylesTable styles = reader.getStylesTable();
       boolean from1904 = from1904(reader);
       List<Sheet> sheets = new ArrayList<>();
       XSSFReader.SheetIterator iterator = (XSSFReader.SheetIterator) reader.getSheetsData();

@@ -3,7 +3,6 @@ package spangle.intake.read;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -11,9 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The same rows in every kind of file, in the manners people and programs have. */
 final class OddFiles {
@@ -73,30 +69,6 @@ final class OddFiles {
       return JSON.writeValueAsString(row);
     } catch (JsonProcessingException impossible) {
       throw new UncheckedIOException(impossible);
-    }
-  }
-
-  static byte[] xlsx(List<Map<String, String>> rows, SplittableRandom random) {
-    try (XSSFWorkbook book = new XSSFWorkbook();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
-      Sheet sheet = book.createSheet("week");
-      int at = random.nextInt(5);
-      cells(sheet.createRow(at++), OddCells.HEADINGS);
-      for (Map<String, String> row : rows) {
-        at += random.nextInt(6) == 0 ? 1 : 0;
-        cells(sheet.createRow(at++), row.values());
-      }
-      book.write(bytes);
-      return bytes.toByteArray();
-    } catch (IOException impossibleInMemory) {
-      throw new UncheckedIOException(impossibleInMemory);
-    }
-  }
-
-  private static void cells(Row row, Iterable<String> texts) {
-    int at = 0;
-    for (String text : texts) {
-      row.createCell(at++).setCellValue(text);
     }
   }
 

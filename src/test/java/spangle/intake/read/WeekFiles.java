@@ -160,6 +160,8 @@ public final class WeekFiles {
     try {
       Path path = folder.resolve(file);
       Files.createDirectories(path.getParent());
+      // Some file systems wait for the disk when a file is written over, not when it is new.
+      Files.deleteIfExists(path);
       Files.write(path, bytes);
       return this;
     } catch (IOException failed) {
