@@ -11,11 +11,23 @@ import java.util.regex.Pattern;
  */
 public enum Material {
   /** Plain carbon steel, 7850 kg/m3 (EN 1993-1-1, 3.2.6). */
-  STEEL(7850, "steel", "s235.*|s275.*|s355.*|dc0[1-7].*|mild ?steel|carbon ?steel|black ?steel"),
+  STEEL(
+      7850,
+      "steel",
+      "s235.*|s275.*|s355.*|s420.*|s460.*|dc0[1-7].*|dd1[1-4].*|st ?37.*|st ?44.*|st ?52.*|a36|a500.*"
+          + "|(?:mild|carbon|black|structural|sheet)[ -]?steel|m\\.?s\\.?|stahl|baustahl"
+          + "|(?:cold|hot)[ -]?rolled(?:[ -](?:steel|sheet|plate))?|[ch]rs|[ch]r4|[ch]r|hrpo|crca"
+          + "|steel[ -](?:sheet|plate|tube|bar|angle|section)"),
   /** Austenitic stainless steel, 7900 kg/m3 (EN 10088-1 for 1.4301). */
-  STAINLESS(7900, "stainless", "stainless ?steel|inox|1\\.4[0-9]{3}.*|304l?|316l?"),
+  STAINLESS(
+      7900,
+      "stainless",
+      "stainless ?steel|inox|edelstahl|s\\.?/?s\\.?|st\\.? ?st\\.?|1\\.4[0-9]{3}.*|304l?|316l?"),
   /** Aluminium and its wrought alloys, 2700 kg/m3 (EN 1999-1-1, 3.2.5). */
-  ALUMINIUM(2700, "aluminium", "alumini?um|alu?|en ?aw.*"),
+  ALUMINIUM(
+      2700,
+      "aluminium",
+      "alumini?um|alum?\\.?|en ?aw.*|(?:5052|5083|5251|5754|6060|6061|6063|6082)(?:[ -].*)?"),
   /** Grey and ductile iron castings, 7200 kg/m3 (from memory: EN 1561 gives 7.10 to 7.30). */
   CAST_IRON(7200, "cast-iron", "cast[ _]iron|iron[ _-]casting|en-?gj[ls].*"),
   /** Sheet that came in with a zinc coat; the coat is left out of the mass, 7850 kg/m3. */

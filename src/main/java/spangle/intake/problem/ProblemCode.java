@@ -140,6 +140,10 @@ public enum ProblemCode {
   STEEL_STRONG(Severity.ASK, Meanwhile.GATE_SHUT),
   /** A finish the coatings file does not have. */
   FINISH_UNKNOWN(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  /** A finish named by its colour; one product has it. */
+  FINISH_BY_COLOUR(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** No route is written; the finish says which. */
+  ROUTE_FROM_FINISH(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** A finish that does not go with the route. */
   FINISH_DOES_NOT_FIT_ROUTE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** A coating without cure data. */

@@ -14,7 +14,9 @@ import spangle.part.ShapeException;
 
 /** Reads form and size of a piece and says what is wanting to measure it. */
 final class BodyReader {
-  private static final Range SIDE_MM = Range.of(0.1, 30_000);
+  /** A side or diameter any piece can have. */
+  static final Range SIDE_MM = Range.of(0.1, 30_000);
+
   private static final Range AREA_M2 = Range.of(1e-6, 1_000);
   private static final Range MASS_KG = Range.of(1e-5, 30_000);
 

@@ -46,9 +46,9 @@ final class FinishReader {
       if (route == Route.DUPLEX && isZinc(finish.text())) {
         continue;
       }
-      Optional<Coating> coating = coating(finish.text());
+      Optional<Coating> coating = coating(finish, route);
       if (coating.isEmpty()) {
-        unknown(finish);
+        unknown(finish, route);
       } else if (!fits(coating.get(), route)) {
         misfit(finish, route);
       } else {
@@ -59,7 +59,23 @@ final class FinishReader {
     return ids;
   }
 
-  private Optional<Coating> coating(String text) {
+  /** The route a finish can only mean where none is written; empty where it may mean several. */
+  Optional<Route> meant() {
+    List<Datum.Scalar> written = fields.texts("finish", "\\+");
+    if (written.size() != 1) {
+      return Optional.empty();
+    }
+    String text = written.get(0).text();
+    if (isZinc(text)) {
+      return Optional.of(Route.ZINC);
+    }
+    List<Coating> coatings = byId(text).map(List::of).orElseGet(() -> byColour(text));
+    return coatings.size() != 1
+        ? RouteWords.find(text)
+        : Optional.of(coatings.get(0) instanceof Paint ? Route.LIQUID : Route.POWDER);
+  }
+
+  private Optional<Coating> byId(String text) {
     return context
         .catalogue()
         .coating(text)
@@ -72,9 +88,40 @@ final class FinishReader {
                     .findFirst());
   }
 
+  private List<Coating> byColour(String text) {
+    return context
+        .catalogue()
+        .coatings()
+        .filter(c -> c.name().equalsIgnoreCase(text) || c.colour().equalsIgnoreCase(text))
+        .toList();
+  }
+
+  /** By its id; else by its colour in words where one product alone has it, and then asked. */
+  private Optional<Coating> coating(Datum.Scalar finish, Route route) {
+    Optional<Coating> named = byId(finish.text());
+    if (named.isPresent()) {
+      return named;
+    }
+    List<Coating> fitting = byColour(finish.text()).stream().filter(c -> fits(c, route)).toList();
+    if (fitting.size() != 1) {
+      return Optional.empty();
+    }
+    fields
+        .notes()
+        .add(
+            ProblemCode.FINISH_BY_COLOUR,
+            finish.place(),
+            "finish",
+            finish.text(),
+            "an id of coatings.yaml",
+            "read as " + fitting.get(0).id() + ", the only product of that colour",
+            "answer keep if it is right, or give the id");
+    return Optional.of(fitting.get(0));
+  }
+
   private boolean isZinc(String text) {
     return text.equalsIgnoreCase("zinc")
-        || text.equalsIgnoreCase("hdg")
+        || RouteWords.find(text).filter(way -> way == Route.ZINC).isPresent()
         || context.catalogue().zinc().filter(z -> z.id().equalsIgnoreCase(text)).isPresent();
   }
 
@@ -110,8 +157,10 @@ final class FinishReader {
             "name the coats with + between them, or take another route");
   }
 
-  private void unknown(Datum.Scalar finish) {
+  private void unknown(Datum.Scalar finish, Route route) {
     List<String> known = context.catalogue().coatings().map(Coating::id).toList();
+    List<String> several =
+        byColour(finish.text()).stream().filter(c -> fits(c, route)).map(Coating::id).toList();
     boolean refused = context.refusedFinishes().contains(finish.text());
     fields
         .notes()
@@ -123,10 +172,14 @@ final class FinishReader {
             "",
             refused
                 ? "the finish '" + finish.text() + "' stands in coatings.yaml but was refused there"
-                : "coatings.yaml has no finish '"
-                    + finish.text()
-                    + "'"
-                    + Near.hint(finish.text(), known),
+                : RouteWords.find(finish.text()).isPresent()
+                    ? "'" + finish.text() + "' says how, not in which colour"
+                    : several.size() > 1
+                        ? "several products have that colour: " + String.join(", ", several)
+                        : "coatings.yaml has no finish '"
+                            + finish.text()
+                            + "'"
+                            + Near.hint(finish.text(), known),
             refused
                 ? "put the entry in coatings.yaml right"
                 : "correct the id, or add the product with its data sheet to coatings.yaml");

@@ -19,6 +19,10 @@ final class JobColumns {
 
   private static final Pattern IN_UNIT = Pattern.compile(" (in|je|per)$");
 
+  private static final Pattern SQUARE_LAST = Pattern.compile("[ _]sq\\.? ?[a-z]+\\.?$");
+  private static final Pattern PER_PIECE =
+      Pattern.compile("\\s*(/|\\bper\\b|\\b)\\s*(pcs?|pieces?|parts?|each|ea)\\.?$");
+
   /** Columns with a kind of quantity; the others are plain. */
   private static final Map<String, QuantityKind> KINDS = kinds();
 
@@ -131,7 +135,14 @@ final class JobColumns {
   }
 
   private static int lastGap(String text) {
-    return Math.max(text.lastIndexOf(' '), text.lastIndexOf('_'));
+    Matcher square = SQUARE_LAST.matcher(text);
+    return square.find() ? square.start() : Math.max(text.lastIndexOf(' '), text.lastIndexOf('_'));
+  }
+
+  /** {@code sq. ft.} is {@code sqft}, {@code kg/pc} is {@code kg}: all figures are of one piece. */
+  private static String symbol(String unit) {
+    String symbol = unit.strip().replace("µ", "u").replace("²", "2").replace("°", "");
+    return PER_PIECE.matcher(symbol).replaceFirst("").replaceAll("[ .^]", "");
   }
 
   private static Optional<String> withUnit(String base, String unit, boolean inBrackets) {
@@ -141,7 +152,7 @@ final class JobColumns {
     if (name == null) {
       return Optional.empty();
     }
-    String symbol = unit.strip().replace("µ", "u").replace("²", "2").replace("°", "");
+    String symbol = symbol(unit);
     if (name.equals("thickness") && (symbol.equals("ga") || symbol.equals("gauge"))) {
       return Optional.of("gauge");
     }
@@ -154,11 +165,19 @@ final class JobColumns {
     return remark ? Optional.of(name) : Optional.empty();
   }
 
+  /** Whether a heading gives way where another of the same column is clearer. */
+  static boolean weak(String heading) {
+    return ColumnWords.weak(plain(heading.strip().toLowerCase(Locale.ROOT)));
+  }
+
   /** Marks between words become one blank: {@code Order_No.} is {@code order no}. */
   private static String plain(String text) {
     StringBuilder plain = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
+      if (c == '\'' || c == '\u2019') {
+        continue;
+      }
       boolean between = "_-./#:".indexOf(c) >= 0 || Character.isWhitespace(c) || c == '\u00a0';
       if (!between) {
         plain.append(c);
@@ -188,64 +207,7 @@ final class JobColumns {
     for (String name : NAMES) {
       aliases.put(plain(name), name);
     }
-    add(aliases, "job", "job no", "job number", "order", "order no", "order number", "work order");
-    add(aliases, "job", "wo", "wo no", "auftrag", "auftragsnr", "auftrag nr", "bestellung");
-    add(aliases, "customer", "client", "kunde", "for", "ordered by");
-    add(aliases, "part", "part no", "part number", "item", "item no", "article", "teil");
-    add(aliases, "part", "teilenr", "teil nr", "artikel", "artikelnr", "drawing no", "pos");
-    add(aliases, "description", "desc", "name", "part name", "bezeichnung", "benennung");
-    add(aliases, "revision", "rev", "index", "version");
-    add(aliases, "qty", "quantity", "pcs", "pieces", "count", "number", "nos", "menge", "anzahl");
-    add(aliases, "qty", "stück", "stueck", "stk", "qty ordered", "ordered");
-    add(aliases, "material", "mat", "metal", "werkstoff");
-    add(aliases, "grade", "steel grade", "güte", "guete");
-    add(aliases, "thickness", "thk", "thick", "t", "sheet", "dicke", "stärke", "blechdicke");
-    add(aliases, "thickest", "max thickness", "thickness max");
-    add(aliases, "gauge", "ga", "gage");
-    add(aliases, "shape", "form", "geometry", "abmessung", "abmessungen");
-    add(aliases, "length", "l", "len", "länge", "laenge");
-    add(aliases, "width", "w", "b", "breite");
-    add(aliases, "height", "h", "depth", "höhe", "hoehe");
-    add(
-        aliases,
-        "area",
-        "surface",
-        "area each",
-        "area per piece",
-        "fläche",
-        "flaeche",
-        "oberfläche");
-    add(aliases, "mass", "weight", "wt", "weight each", "unit weight", "gewicht", "masse");
-    add(aliases, "drawing_unit", "dxf unit", "unit of drawing", "zeichnungseinheit");
-    add(aliases, "drawing", "dxf", "file", "drawing file", "zeichnung");
-    add(aliases, "route", "process", "treatment", "verfahren");
-    add(aliases, "finish", "colour", "color", "coating", "powder", "paint", "farbe", "ral");
-    add(aliases, "film", "dft", "film thickness", "schichtdicke");
-    add(aliases, "ready", "ready date", "available", "arrives", "start", "bereit");
-    add(aliases, "due", "due date", "deadline", "need by", "needed", "termin", "liefertermin");
-    add(aliases, "priority", "prio", "urgency");
-    add(aliases, "welded", "weld", "geschweißt", "geschweisst");
-    add(aliases, "hollow", "hollows", "hollow sections", "hohl");
-    add(aliases, "overlaps", "overlap", "doublers");
-    add(aliases, "pockets", "blind pockets", "returns");
-    add(aliases, "soldered", "brazed", "solder", "gelötet", "geloetet");
-    add(aliases, "certificate", "cert", "mill certificate", "mill cert", "zeugnis");
-    add(aliases, "si_pct", "si", "si %", "silicon");
-    add(aliases, "p_pct", "p", "p %", "phosphorus");
-    add(aliases, "al_pct", "al", "al %");
-    add(aliases, "heat_sensitive", "heat sensitive parts", "rubber", "plastic");
-    add(aliases, "hooks", "hooks per piece", "haken");
-    add(aliases, "show_face", "show side", "visible face", "sichtseite");
-    add(aliases, "masking", "masks", "mask", "plugs");
-    add(aliases, "spin", "centrifuge", "schleudern");
-    add(aliases, "carriers", "carrier", "rack");
-    add(aliases, "note", "notes", "remark", "remarks", "comment", "comments", "bemerkung");
+    ColumnWords.all().forEach(aliases::putIfAbsent);
     return aliases;
-  }
-
-  private static void add(Map<String, String> aliases, String name, String... others) {
-    for (String other : others) {
-      aliases.putIfAbsent(other, name);
-    }
   }
 }

@@ -140,9 +140,11 @@ final class MetalReader {
               key,
               scalar.text(),
               "mm, or a gauge of a named table: " + String.join(", ", Gauges.names().keySet()),
-              named.isEmpty()
-                  ? "a gauge number is another thickness in every table, and no table is named"
-                  : "the table '" + named.get() + "' has no such gauge",
+              !matcher.matches()
+                  ? "'" + scalar.text() + "' is no gauge number"
+                  : named.isEmpty()
+                      ? "a gauge number is another thickness in every table, and no table is named"
+                      : "the table '" + named.get() + "' has no such gauge",
               "measure it in mm, or name gauge_table in shop.yaml or columns.yaml");
     }
     return thickness;

@@ -1,9 +1,11 @@
 package spangle.intake.read;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
@@ -24,6 +26,8 @@ import spangle.part.Material;
 
 /** Reads one part of one job, whatever file it came from. */
 final class PartRow {
+  private static final int MANY_MISSING = 3;
+
   /**
    * What became of a row.
    *
@@ -60,15 +64,52 @@ final class PartRow {
     }
     String jobId = job.orElseGet(() -> fields.text("job"));
     String partId = id.orElseGet(() -> fields.text("part"));
-    int due = fields.has("due") && part.isPresent() ? part.get().wanted().dueMin() : Problem.NO_DUE;
+    boolean dueRead = fields.has("due") && problems.list().stream().noneMatch(PartRow::refusesDue);
+    int due = dueRead && part.isPresent() ? part.get().wanted().dueMin() : Problem.NO_DUE;
     boolean named = job.isPresent() && id.isPresent();
     List<Problem> of =
-        problems.list().stream()
+        together(problems.list()).stream()
             .map(p -> named ? asked(p, jobId, partId) : p)
             .map(p -> p.of(jobId, partId, due))
             .toList();
     boolean refused = fields.notes().refused() || job.isEmpty() || id.isEmpty();
     return new Reading(jobId, customer, refused ? Optional.empty() : part, of);
+  }
+
+  private static boolean refusesDue(Problem problem) {
+    return problem.severity() == Severity.REFUSED && problem.field().equals("due");
+  }
+
+  /** A row that lacks several values is said once: most often the table has no such columns. */
+  private List<Problem> together(List<Problem> problems) {
+    List<Problem> missing = problems.stream().filter(this::nowhere).toList();
+    if (missing.size() < MANY_MISSING) {
+      return problems;
+    }
+    Problem first = missing.get(0);
+    List<Problem> together = new ArrayList<>(problems);
+    together.removeAll(missing);
+    together.add(
+        new Problem(
+            first.code(),
+            first.severity(),
+            first.place(),
+            "",
+            "",
+            "",
+            "missing: " + missing.stream().map(Problem::field).collect(Collectors.joining(", ")),
+            "give them; nothing is assumed. If the columns are there under other names, see the"
+                + " columns that were not known",
+            first.meanwhile(),
+            "",
+            "",
+            "",
+            Problem.NO_DUE));
+    return together;
+  }
+
+  private boolean nowhere(Problem problem) {
+    return problem.code() == ProblemCode.VALUE_MISSING && problem.place().equals(fields.place());
   }
 
   private static Problem asked(Problem problem, String job, String part) {

@@ -94,14 +94,23 @@ final class ShapeReader {
         throw new MeasureException(
             text, "a section with its length", "write it like section SHS50x50x3 x 1200 mm");
       }
-      List<Double> length = Quantities.sizesMm(withUnit(section.group(2), columnUnit), 1);
+      List<Double> length = sizesMm(withUnit(section.group(2), columnUnit), 1);
       String name = section.group(1).replaceFirst("\\s*[xX]\\s*$", "").strip();
       return Optional.of(new ShapeWords(form, length, open, List.of(), name, text));
     }
-    List<Double> sides = Quantities.sizesMm(withUnit(sizes, columnUnit), form.sizes());
+    List<Double> sides = sizesMm(withUnit(sizes, columnUnit), form.sizes());
     Matcher unit = UNIT_LAST.matcher(sizes);
     String holeUnit = unit.matches() ? unit.group(1) : columnUnit;
     return Optional.of(new ShapeWords(form, sides, open, holes(holes, holeUnit), "", text));
+  }
+
+  private static List<Double> sizesMm(String text, int count) {
+    List<Double> sizes = Quantities.sizesMm(text, count);
+    if (sizes.stream().anyMatch(mm -> !BodyReader.SIDE_MM.holds(mm))) {
+      throw new MeasureException(
+          text, "a size of " + BodyReader.SIDE_MM.words("mm"), "check the sizes and their unit");
+    }
+    return sizes;
   }
 
   private static List<ShapeWords.RoundHoles> holes(
@@ -117,6 +126,10 @@ final class ShapeReader {
       }
       String own = hole.group(3).isBlank() ? unit : hole.group(3);
       double diameterMm = Quantities.read(spangle.measure.QuantityKind.LENGTH, hole.group(2), own);
+      if (!BodyReader.SIDE_MM.holds(diameterMm)) {
+        throw new MeasureException(
+            text, "holes of " + BodyReader.SIDE_MM.words("mm"), "check the holes and their unit");
+      }
       holes.add(new ShapeWords.RoundHoles(Integer.parseInt(hole.group(1)), diameterMm));
     }
     return holes;
@@ -137,7 +150,8 @@ final class ShapeReader {
         scalar.text(),
         String.join(", ", FORMS.keySet()),
         why,
-        "write it like: plate 160x120 mm, or give area, mass and size");
+        "write it like: plate 160x120 mm, or section SHS50x50x3 x 1200 mm, or give area, mass and"
+            + " size");
     return Optional.empty();
   }
 

@@ -54,9 +54,10 @@ final class TableRows {
       }
       return List.of();
     }
-    List<String> keys = keys(grid.rows().get(heading));
+    List<Grid.Row> below = grid.rows().subList(heading + 1, grid.rows().size());
+    List<String> keys = keys(grid.rows().get(heading), below);
     List<Datum.Group> groups = new ArrayList<>();
-    for (Grid.Row row : grid.rows().subList(heading + 1, grid.rows().size())) {
+    for (Grid.Row row : below) {
       if (!row.isBlank()) {
         groups.add(group(row, keys));
       }
@@ -89,27 +90,83 @@ final class TableRows {
     return best;
   }
 
-  private List<String> keys(Grid.Row headings) {
+  private List<String> keys(Grid.Row headings, List<Grid.Row> below) {
     List<String> keys = new ArrayList<>();
     for (Datum.Scalar cell : headings.cells()) {
       Optional<String> key = JobColumns.key(cell.text(), learned);
       if (key.isEmpty() && !cell.isBlank()) {
         unknown(cell);
       }
-      String name = key.orElse("");
-      if (!name.isEmpty() && keys.contains(name)) {
-        notes.add(
-            ProblemCode.COLUMN_TWICE,
-            cell.place(),
-            name,
-            cell.text(),
-            "",
-            "two columns are '" + name + "'; the first that says something is used",
-            "take one out, or rename it");
+      keys.add(key.orElse(""));
+    }
+    routeAmongFinishes(keys, below);
+    for (int i = 0; i < keys.size(); i++) {
+      int first = keys.indexOf(keys.get(i));
+      if (!keys.get(i).isEmpty() && first < i) {
+        twice(headings, keys, first, i);
       }
-      keys.add(name);
     }
     return keys;
+  }
+
+  /** Of two columns of one name a clear heading wins over a weak one; else the first is used. */
+  private void twice(Grid.Row headings, List<String> keys, int first, int second) {
+    String name = keys.get(second);
+    Datum.Scalar a = headings.cells().get(first);
+    Datum.Scalar b = headings.cells().get(second);
+    boolean clear = JobColumns.weak(a.text()) != JobColumns.weak(b.text());
+    boolean otherWay = clear && JobColumns.weak(a.text());
+    notes.add(
+        ProblemCode.COLUMN_TWICE,
+        b.place(),
+        name,
+        b.text(),
+        "",
+        clear
+            ? "'"
+                + a.text()
+                + "' and '"
+                + b.text()
+                + "' may both be '"
+                + name
+                + "'; '"
+                + (otherWay ? b : a).text()
+                + "' is used"
+            : "two columns are '" + name + "'; the first that says something is used",
+        "take one out, or rename it");
+    if (clear) {
+      keys.set(otherWay ? first : second, "");
+    }
+  }
+
+  /**
+   * Where several columns are called by words for a finish and none is the route, the one whose
+   * cells are words for a way through the shop is the route.
+   */
+  private static void routeAmongFinishes(List<String> keys, List<Grid.Row> below) {
+    if (keys.contains("route") || keys.indexOf("finish") == keys.lastIndexOf("finish")) {
+      return;
+    }
+    int best = -1;
+    long most = 0;
+    for (int i = 0; i < keys.size(); i++) {
+      int column = i;
+      long ways =
+          !keys.get(i).equals("finish")
+              ? 0
+              : below.stream()
+                  .limit(HEADING_WITHIN)
+                  .filter(row -> row.cells().size() > column)
+                  .filter(row -> RouteWords.find(row.cells().get(column).text()).isPresent())
+                  .count();
+      if (ways > most) {
+        most = ways;
+        best = i;
+      }
+    }
+    if (best >= 0) {
+      keys.set(best, "route");
+    }
   }
 
   private void unknown(Datum.Scalar cell) {

@@ -43,13 +43,28 @@ final class Times {
   private static final Pattern CLOCK = Pattern.compile("([0-2]?[0-9])[:.h]([0-5][0-9])(?::00)?");
   private static final Pattern DAY =
       Pattern.compile(
-          "(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?(?:[ ,]+(\\S+))?");
+          "(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?(?:[ ,]+(.+))?");
   private static final Pattern ISO =
-      Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[ t]+(\\S+))?");
+      Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[ t]+(\\S.*))?");
   private static final Pattern DOTTED =
-      Pattern.compile("([0-9]{1,2})\\.([0-9]{1,2})\\.([0-9]{4}|[0-9]{2})(?:[ ,]+(\\S+))?");
+      Pattern.compile("([0-9]{1,2})\\.([0-9]{1,2})\\.([0-9]{4}|[0-9]{2})(?:[ ,]+(\\S.*))?");
   private static final Pattern SLASHED =
-      Pattern.compile("([0-9]{1,4})/([0-9]{1,2})/([0-9]{1,4})(?:[ ,]+(\\S+))?");
+      Pattern.compile("([0-9]{1,4})/([0-9]{1,2})/([0-9]{1,4})(?:[ ,]+(\\S.*))?");
+  private static final List<String> MONTHS =
+      List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+  private static final String MONTH =
+      "(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)(?:uary|ruary|ch|il|e|y|ust|t|tember|ober|ember)?\\.?";
+  private static final String OF_MONTH = "([0-9]{1,2})(?:st|nd|rd|th)?\\.?";
+  private static final String WEEKDAY =
+      "(?:(?:mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?,? )?";
+  private static final String YEAR_CLOCK = "(?:[ ,-]+([0-9]{4}|[0-9]{2}))?(?:[ ,]+([^ ].*))?";
+  private static final Pattern DAY_MONTH =
+      Pattern.compile(WEEKDAY + OF_MONTH + "[ -]*" + MONTH + YEAR_CLOCK);
+  private static final Pattern MONTH_DAY =
+      Pattern.compile(WEEKDAY + MONTH + "[ -]*" + OF_MONTH + YEAR_CLOCK);
+  private static final Pattern DIGITS = Pattern.compile("(20[0-9]{2})([01][0-9])([0-3][0-9])");
+  private static final Pattern HALF_DAY =
+      Pattern.compile("(1[0-2]|0?[1-9])(?:[:.]([0-5][0-9]))? ?([ap])\\.?m\\.?");
   private static final Pattern SERIAL = Pattern.compile("([345][0-9]{4})(?:[.,]([0-9]{1,12}))?");
 
   /** Day 0 of spreadsheet serial dates after February 1900 (the 1900 date system). */
@@ -116,7 +131,11 @@ final class Times {
               + reading.date()
               + " or "
               + reading.other().orElse(reading.date()),
-          "write it like 2026-11-02, or give 'dates: dmy' for this customer's files");
+          "write it like "
+              + weekStart
+              + ", or teach it in columns.yaml: files: \""
+              + name(scalar.place().file())
+              + "\", dates: dmy or mdy");
       return OptionalInt.empty();
     }
     long days = ChronoUnit.DAYS.between(weekStart, reading.date());
@@ -133,6 +152,10 @@ final class Times {
     }
     int ofDay = reading.minuteOfDay().orElse(edge == Edge.START ? 0 : Shop.DAY_MIN);
     return OptionalInt.of((int) days * Shop.DAY_MIN + ofDay);
+  }
+
+  private static String name(String file) {
+    return file.substring(file.lastIndexOf('/') + 1);
   }
 
   /** A date alone. */
@@ -154,6 +177,14 @@ final class Times {
     if (lower.length() > 40) {
       return Optional.empty();
     }
+    Matcher dayMonth = DAY_MONTH.matcher(lower);
+    if (dayMonth.matches()) {
+      return named(dayMonth.group(1), dayMonth.group(2), dayMonth.group(3), dayMonth.group(4));
+    }
+    Matcher monthDay = MONTH_DAY.matcher(lower);
+    if (monthDay.matches()) {
+      return named(monthDay.group(2), monthDay.group(1), monthDay.group(3), monthDay.group(4));
+    }
     Matcher day = DAY.matcher(lower);
     if (day.matches()) {
       return at(weekStart.plusDays(DAYS.indexOf(day.group(1))), day.group(2), Optional.empty());
@@ -171,8 +202,35 @@ final class Times {
     if (slashed.matches()) {
       return slashed(slashed);
     }
+    Matcher digits = DIGITS.matcher(lower);
+    if (digits.matches()) {
+      LocalDate date = date(digits.group(1), digits.group(2), digits.group(3));
+      return at(date, null, Optional.empty());
+    }
     Matcher serial = SERIAL.matcher(lower);
     return serial.matches() ? Optional.of(serial(serial)) : Optional.empty();
+  }
+
+  /** A month by its name; without a year the day that lies nearest to the week. */
+  private Optional<Reading> named(
+      String day,
+      String month,
+      @org.jspecify.annotations.Nullable String year,
+      @org.jspecify.annotations.Nullable String clock) {
+    int number = MONTHS.indexOf(month) + 1;
+    if (year != null) {
+      return at(date(year(year), Integer.toString(number), day), clock, Optional.empty());
+    }
+    LocalDate nearest = null;
+    for (int y = weekStart.getYear() - 1; y <= weekStart.getYear() + 1; y++) {
+      LocalDate date = date(Integer.toString(y), Integer.toString(number), day);
+      if (nearest == null
+          || Math.abs(ChronoUnit.DAYS.between(weekStart, date))
+              < Math.abs(ChronoUnit.DAYS.between(weekStart, nearest))) {
+        nearest = date;
+      }
+    }
+    return nearest == null ? Optional.empty() : at(nearest, clock, Optional.empty());
   }
 
   private Reading serial(Matcher serial) {
@@ -224,9 +282,19 @@ final class Times {
     return minute.isEmpty() ? Optional.empty() : Optional.of(new Reading(date, minute, other));
   }
 
-  /** Minutes of the day of {@code 07:30}, {@code 7.30}, {@code 24:00}. */
+  /** Minutes of the day of {@code 07:30}, {@code 7.30}, {@code 24:00}, {@code 2 pm}, noon. */
   static OptionalInt clock(String text) {
-    Matcher clock = CLOCK.matcher(text.strip().toLowerCase(Locale.ROOT));
+    String lower = text.strip().toLowerCase(Locale.ROOT);
+    if (lower.equals("noon")) {
+      return OptionalInt.of(12 * 60);
+    }
+    Matcher half = HALF_DAY.matcher(lower);
+    if (half.matches()) {
+      int hour = Integer.parseInt(half.group(1)) % 12 + (half.group(3).equals("p") ? 12 : 0);
+      return OptionalInt.of(
+          hour * 60 + (half.group(2) == null ? 0 : Integer.parseInt(half.group(2))));
+    }
+    Matcher clock = CLOCK.matcher(lower);
     if (!clock.matches()) {
       return OptionalInt.empty();
     }

@@ -22,8 +22,15 @@ final class WantedReader {
   private static final int MANY_PIECES = 50_000;
   private static final Pattern COUNT =
       Pattern.compile(
-          "([0-9]{1,9})(?:[.,]0+)?\\s*(?:pcs?\\.?|pieces?|sets?|stk\\.?|nos?\\.?)?",
+          "([0-9]{1,9}|[0-9]{1,3}(?:([.,' \u00a0\u2019])[0-9]{3})(?:\\2[0-9]{3})*)(?:[.,]0{1,2}|[.,]0{4,})?"
+              + "\\s*(pcs?\\.?|pieces?|stk\\.?|st\u00fcck|nos?\\.?|off|ea\\.?|each|dz\\.?|doz(?:en)?\\.?)?",
           Pattern.CASE_INSENSITIVE);
+
+  /** A whole number with three noughts behind a mark: a thousand times as much, or decimals. */
+  private static final Pattern THOUSANDS_OR_NOUGHTS =
+      Pattern.compile("([0-9]{1,3})[.,]000(?:\\s*\\D*)?");
+
+  private static final int DOZEN = 12;
   private static final Pattern ARRIVAL = Pattern.compile("([^@]+)@(.+)");
   private static final Map<String, Integer> PRIORITY = priorities();
 
@@ -60,11 +67,42 @@ final class WantedReader {
   }
 
   private OptionalInt count(String key, Datum.Scalar scalar, String text) {
-    Matcher matcher = COUNT.matcher(text.strip());
-    int count = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
-    if (count >= 1 && count <= MOST_PIECES) {
-      return OptionalInt.of(count);
+    String written = text.strip();
+    Matcher twoWays = THOUSANDS_OR_NOUGHTS.matcher(written);
+    if (twoWays.matches()) {
+      String few = twoWays.group(1);
+      notACount(
+          key,
+          scalar,
+          "this may be " + few + " or " + few + "000 pieces; nothing is assumed for it",
+          "write digits without a point or comma, or give 'decimal' for this customer's files");
+      return OptionalInt.empty();
     }
+    long count = pieces(written);
+    if (count >= 1 && count <= MOST_PIECES) {
+      return OptionalInt.of((int) count);
+    }
+    notACount(
+        key,
+        scalar,
+        "this is no number of pieces; nothing is assumed for it",
+        "count the pieces and write digits");
+    return OptionalInt.empty();
+  }
+
+  /** Pieces are whole: a mark before three digits other than noughts can only part thousands. */
+  private static long pieces(String written) {
+    Matcher matcher = COUNT.matcher(written);
+    if (!matcher.matches()) {
+      return 0;
+    }
+    long digits = Long.parseLong(matcher.group(1).replaceAll("\\D", ""));
+    String unit = matcher.group(3);
+    boolean dozens = unit != null && unit.toLowerCase(java.util.Locale.ROOT).startsWith("d");
+    return dozens ? digits * DOZEN : digits;
+  }
+
+  private void notACount(String key, Datum.Scalar scalar, String why, String remedy) {
     fields
         .notes()
         .add(
@@ -73,13 +111,12 @@ final class WantedReader {
             key,
             scalar.text(),
             "1 to " + MOST_PIECES + " pieces",
-            "this is no number of pieces; nothing is assumed for it",
-            "count the pieces and write digits");
-    return OptionalInt.empty();
+            why,
+            remedy);
   }
 
   Wanted read(OptionalInt qty) {
-    Optional<Route> route = fields.wordNeeded("route", routes());
+    Optional<Route> route = route();
     route.ifPresent(finishes::checkLine);
     List<String> coats = route.isEmpty() ? finishes.unread() : finishes.read(route.get());
     OptionalDouble film = fields.quantity("film", QuantityKind.FILM, Range.of(10, 1_000));
@@ -100,8 +137,34 @@ final class WantedReader {
         route.orElse(Route.POWDER), coats, film, readyMin, due.orElse(0), weight, arrivals);
   }
 
-  private static Map<String, Route> routes() {
-    return Fields.words(Route.values(), Route::word);
+  /** The way as written; where none is written, the finish may say it, and is asked about. */
+  private Optional<Route> route() {
+    Optional<Datum.Scalar> scalar = fields.scalar("route");
+    if (scalar.isPresent()) {
+      Optional<Route> meant = RouteWords.find(scalar.get().text());
+      return meant.isPresent()
+          ? meant
+          : fields.word("route", Fields.words(Route.values(), Route::word));
+    }
+    Optional<Route> meant = fields.raw("route").isEmpty() ? finishes.meant() : Optional.empty();
+    if (meant.isEmpty()) {
+      return fields.wordNeeded("route", Fields.words(Route.values(), Route::word));
+    }
+    fields
+        .notes()
+        .add(
+            ProblemCode.ROUTE_FROM_FINISH,
+            fields.valuePlace("finish"),
+            "route",
+            "",
+            "",
+            "no route is written; by the finish '"
+                + fields.text("finish")
+                + "' it is '"
+                + meant.get().word()
+                + "'",
+            "answer keep if it is right, or give the route: powder, liquid, zinc, duplex, two-coat");
+    return meant;
   }
 
   private void doubtFilm(double um) {

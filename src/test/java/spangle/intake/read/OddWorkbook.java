@@ -24,8 +24,7 @@ final class OddWorkbook {
   private static final String RELATION =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
   private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
-  private static final String TYPE =
-      "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+  private static final String TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
 
   private final SplittableRandom random;
   private final boolean shared;
@@ -91,12 +90,7 @@ final class OddWorkbook {
   }
 
   private static String override(String part, String type) {
-    return "<Override PartName=\"/xl/"
-        + part
-        + ".xml\" ContentType=\""
-        + TYPE
-        + type
-        + "+xml\"/>";
+    return "<Override PartName=\"/xl/" + part + ".xml\" ContentType=\"" + TYPE + type + "+xml\"/>";
   }
 
   private static String relations(String inner) {
@@ -116,8 +110,7 @@ final class OddWorkbook {
   }
 
   private String sheet(List<Map<String, String>> rows) {
-    StringBuilder out =
-        new StringBuilder("<worksheet xmlns=\"" + MAIN + "\"><sheetData>");
+    StringBuilder out = new StringBuilder("<worksheet xmlns=\"" + MAIN + "\"><sheetData>");
     int at = 1 + random.nextInt(5);
     row(out, at++, OddCells.HEADINGS);
     for (Map<String, String> row : rows) {

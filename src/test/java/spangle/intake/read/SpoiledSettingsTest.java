@@ -70,8 +70,7 @@ class SpoiledSettingsTest {
     }
 
     byte[] spoiled(long seed) {
-      return OddFiles.spoiled(
-          text.getBytes(StandardCharsets.UTF_8), new SplittableRandom(seed));
+      return OddFiles.spoiled(text.getBytes(StandardCharsets.UTF_8), new SplittableRandom(seed));
     }
   }
 
@@ -84,9 +83,7 @@ class SpoiledSettingsTest {
   void aSoundWeek() throws UnreadableException {
     Path folder = temp.resolve("sound");
     week = WeekFiles.sound(folder).read().input().orElseThrow();
-    shop =
-        (Datum.Group)
-            YamlSource.read("shop.yaml", WeekFiles.SHOP, new Problems()).orElseThrow();
+    shop = (Datum.Group) YamlSource.read("shop.yaml", WeekFiles.SHOP, new Problems()).orElseThrow();
     profiles = new Profiles(WeekFolder.open(folder, new Problems()).orElseThrow(), new Problems());
   }
 
@@ -152,8 +149,7 @@ class SpoiledSettingsTest {
     WeekReader.Reading reading =
         settings == Settings.OVERLAY
             ? WeekReader.read(
-                files.folder(),
-                Besides.overlay(Optional.of(files.folder().resolve(settings.file))))
+                files.folder(), Besides.overlay(Optional.of(files.folder().resolve(settings.file))))
             : files.read();
     assertThat(reading.rows().read())
         .isEqualTo(reading.rows().accepted() + reading.rows().refused());
