@@ -56,6 +56,9 @@ public final class Batch {
 
   private final int dueWeight;
 
+  /** Sum of due time times weight. */
+  private final long dueSum;
+
   private Batch(Load[] loads, int setting, Optional<PlannedBatch> frozen) {
     this.loads = loads;
     this.setting = setting;
@@ -70,7 +73,8 @@ public final class Batch {
     int readyMin = 0;
     int dueMin = Integer.MAX_VALUE;
     int latestDue = Integer.MIN_VALUE;
-    int dueSum = 0;
+    int dueWeights = 0;
+    long dueProducts = 0;
     long takes = -1L;
     int weightSum = 0;
     boolean sound = true;
@@ -87,7 +91,8 @@ public final class Batch {
       readyMin = Math.max(readyMin, load.ready);
       dueMin = Math.min(dueMin, load.due);
       latestDue = Math.max(latestDue, load.lastDue);
-      dueSum += load.dueWeight;
+      dueWeights += load.dueWeight;
+      dueProducts += load.dueProduct;
       takes &= load.machines;
       weightSum += load.weight;
       anyChained |= load.chained;
@@ -105,11 +110,38 @@ public final class Batch {
     this.ready = readyMin;
     this.due = dueMin;
     this.lastDue = latestDue;
-    this.dueWeight = dueSum;
+    this.dueWeight = dueWeights;
+    this.dueSum = dueProducts;
     this.machines = takes;
     this.weight = weightSum;
     this.chained = anyChained;
     this.travel = longestTravel;
+  }
+
+  /** A batch that runs, with one load more; what it comes to is not summed again. */
+  private Batch(Batch base, Load more, Load[] loads) {
+    this.loads = loads;
+    this.setting = base.setting;
+    this.frozen = Optional.empty();
+    this.isFrozen = false;
+    this.group = base.group;
+    int min = more.dwellMin[setting];
+    int shortest = Math.max(base.dwell, min);
+    this.dwellMax = Math.min(base.dwellMax, more.dwellMax[setting]);
+    boolean sound = min >= 0 && more.group == group && shortest <= dwellMax;
+    this.dwell = sound ? shortest : -1;
+    this.units = base.units + more.units;
+    this.massKg = base.massKg + more.massKg;
+    this.grossKg = base.grossKg + more.grossKg;
+    this.ready = Math.max(base.ready, more.ready);
+    this.due = Math.min(base.due, more.due);
+    this.lastDue = Math.max(base.lastDue, more.lastDue);
+    this.dueWeight = base.dueWeight + more.dueWeight;
+    this.dueSum = base.dueSum + more.dueProduct;
+    this.machines = base.machines & more.machines;
+    this.weight = base.weight + more.weight;
+    this.chained = base.chained || more.chained;
+    this.travel = Math.max(base.travel, more.travel);
   }
 
   /** A batch of these loads; the array is not copied and must not change afterwards. */
@@ -126,7 +158,7 @@ public final class Batch {
     Load[] more = new Load[loads.length + 1];
     System.arraycopy(loads, 0, more, 0, loads.length);
     more[loads.length] = load;
-    return of(setting, more);
+    return grown(load, more);
   }
 
   /** This batch with one more load, fed at that place. */
@@ -135,7 +167,11 @@ public final class Batch {
     System.arraycopy(loads, 0, more, 0, place);
     more[place] = load;
     System.arraycopy(loads, place, more, place + 1, loads.length - place);
-    return of(setting, more);
+    return grown(load, more);
+  }
+
+  private Batch grown(Load load, Load[] more) {
+    return isFrozen || dwell < 0 ? of(setting, more) : new Batch(this, load, more);
   }
 
   /** This batch without the load at that place; it must have another. */
@@ -181,6 +217,11 @@ public final class Batch {
     if (endMin <= due) {
       return;
     }
+    if (endMin > lastDue) {
+      tally[Tally.LATE_LOTS] += (long) sign * dueWeight;
+      tally[Tally.LATE_MIN] += sign * (dueWeight * (long) endMin - dueSum);
+      return;
+    }
     for (Load load : loads) {
       load.countLate(endMin, sign, tally);
     }
@@ -195,8 +236,9 @@ public final class Batch {
       tally[Tally.LATE_MIN] += (long) dueWeight * (endMin - wasMin);
       return;
     }
-    countLate(wasMin, -1, tally);
-    countLate(endMin, 1, tally);
+    for (Load load : loads) {
+      load.countLater(wasMin, endMin, tally);
+    }
   }
 
   /** What it counts wherever it stands, and which rules it breaks on that machine. */

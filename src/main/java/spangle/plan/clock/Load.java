@@ -75,6 +75,9 @@ public final class Load {
 
   final int dueWeight;
 
+  /** Sum of due time times weight of last legs. */
+  final long dueProduct;
+
   /** Where the announced plan has it. */
   final Announced.Word announced;
 
@@ -106,6 +109,8 @@ public final class Load {
     this.due = dues.length == 0 ? Integer.MAX_VALUE : dues[0];
     this.lastDue = dues.length == 0 ? Integer.MIN_VALUE : dues[dues.length - 1];
     this.dueWeight = IntStream.of(dueWeights).sum();
+    this.dueProduct =
+        IntStream.range(0, dues.length).mapToLong(k -> (long) dues[k] * dueWeights[k]).sum();
     this.announced = sum.announced;
     this.frozen = sum.frozen;
   }
@@ -126,10 +131,31 @@ public final class Load {
 
   /** Adds or takes away what the load is late when it is finished at that minute. */
   void countLate(int endMin, int sign, long[] tally) {
+    if (endMin <= due) {
+      return;
+    }
+    if (due == lastDue) {
+      tally[Tally.LATE_LOTS] += (long) sign * dueWeight;
+      tally[Tally.LATE_MIN] += (long) sign * dueWeight * (endMin - due);
+      return;
+    }
     for (int k = 0; k < dues.length && dues[k] < endMin; k++) {
       tally[Tally.LATE_LOTS] += (long) sign * dueWeights[k];
       tally[Tally.LATE_MIN] += (long) sign * dueWeights[k] * (endMin - dues[k]);
     }
+  }
+
+  /** Counts what changes when it is finished at another minute. */
+  void countLater(int wasMin, int endMin, long[] tally) {
+    if (Math.max(wasMin, endMin) <= due) {
+      return;
+    }
+    if (Math.min(wasMin, endMin) > lastDue) {
+      tally[Tally.LATE_MIN] += (long) dueWeight * (endMin - wasMin);
+      return;
+    }
+    countLate(wasMin, -1, tally);
+    countLate(endMin, 1, tally);
   }
 
   /** What it counts where it stands elsewhere or at another time than announced. */

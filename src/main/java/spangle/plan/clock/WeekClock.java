@@ -29,7 +29,8 @@ public final class WeekClock {
     boolean chains = Arrays.stream(floor.lots).anyMatch(lot -> lot.after >= 0);
     this.followers = chains || floor.supplies.length > 0;
     Row none = new Row(0, 0, new Batch[0], new int[0], new long[Tally.SIZE]);
-    this.trials = new RowTrial[8];
+    int most = Arrays.stream(floor.lines).mapToInt(line -> line.machines.length).max().orElse(0);
+    this.trials = new RowTrial[Math.max(1, most)];
     for (int k = 0; k < trials.length; k++) {
       trials[k] = new RowTrial(floor.lines[0], none, moves);
     }
