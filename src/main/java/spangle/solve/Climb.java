@@ -58,7 +58,7 @@ final class Climb {
         options.bySteps()
             ? Pace.steps(options.steps(), stop)
             : Pace.seconds(options.seconds(), stop);
-    Heat heat = gently ? Heat.of(floor).gentle() : Heat.of(floor);
+    Heat heat = gently ? Heat.of(floor, first).gentle() : Heat.of(floor, first);
     long perLot = floor.isCoupled() ? PER_LOT_WALKED : PER_LOT;
     long whole = Math.max(FEWEST, perLot * floor.lots.length);
     Rounds rounds = new Rounds(heat, pace, floor.lots.length, whole, meeting, thread, first);

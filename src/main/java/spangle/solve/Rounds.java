@@ -50,7 +50,6 @@ final class Rounds {
   private long length;
   private boolean last;
   private double hot;
-  private double fall;
 
   /**
    * Rounds of about {@code whole} moves each.
@@ -75,7 +74,6 @@ final class Rounds {
     beganFraction = pace.fraction();
     length = moves;
     hot = from;
-    fall = Math.log(heat.cold() / from);
   }
 
   /** Temperature of this moment. */
@@ -84,7 +82,7 @@ final class Rounds {
         last
             ? (pace.fraction() - beganFraction) / Math.max(1e-12, 1 - beganFraction)
             : (double) (pace.tried() - began) / length;
-    return hot * Math.exp(fall * Math.min(1, part));
+    return heat.fall().temperature(hot, part);
   }
 
   /** Sees every plan the search stands at; another one to go on from when a round is over. */
