@@ -20,6 +20,9 @@ public final class MoveBook {
     Ruin ruin = new Ruin();
     Repack repack = new Repack();
     Peel peel = new Peel();
+    Disband disband = new Disband();
+    Rescue rescue = new Rescue();
+    Regroup regroup = new Regroup();
     add(moves, 40, LoadMoves::intoAnother);
     add(moves, 8, LoadMoves::intoNew);
     add(moves, 15, LoadMoves::swap);
@@ -31,6 +34,10 @@ public final class MoveBook {
     add(moves, 2, ruin::make);
     add(moves, 8, repack::make);
     add(moves, 2, peel::make);
+    add(moves, 2, disband::make);
+    add(moves, 2, rescue::open);
+    add(moves, 2, rescue::join);
+    add(moves, 4, regroup::make);
     boolean mixes = Arrays.stream(floor.lots).anyMatch(lot -> !lot.lot.alone());
     if (mixes) {
       add(moves, 25, LotMoves::intoAnother);

@@ -1,30 +1,159 @@
 package spangle.solve.move;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Load;
 import spangle.plan.clock.MachineFacts;
 
 /**
- * Parts the loads of two batches between them anew, in one stroke: by what they need, so that one
- * of the two gets shorter, or by when they are due or ready. Scratch; not for two threads.
+ * Parts the loads of two to four batches among them anew, in one stroke: by what they need, so that
+ * one of them gets shorter, or by when they are due or ready. Scratch; not for two threads.
  */
 final class Repack {
+  private static final int MOST = 4;
   private static final int TRIES = 8;
 
   private Load[] all = new Load[64];
   private long[] order = new long[64];
-  private final Half first = new Half();
-  private final Half second = new Half();
+  private final Spots spots = new Spots();
+  private final Part[] parts = new Part[MOST];
+  private int count;
 
-  /** One of the two batches while it fills. */
-  private static final class Half {
+  /** Makes the move. */
+  boolean make(Desk desk) {
+    desk.anyBatch();
+    count = 0;
+    Batch one = desk.batch();
+    int now = desk.rowAt(desk.row).start(desk.at);
+    int loads = one.loads.length;
+    add(desk);
+    int draw = desk.dice.below(10);
+    int wanted = draw < 6 ? 2 : draw < 9 ? 3 : 4;
+    for (int k = 0; k < TRIES && count < wanted; k++) {
+      Load load = one.loads[desk.dice.below(one.loads.length)];
+      if (!desk.anyRow(load.machines) || !desk.batchNear(desk.wish(load, now))) {
+        continue;
+      }
+      Batch other = desk.batch();
+      if (other.group == one.group && load.dwellMin[other.setting] >= 0 && !chosen(other)) {
+        loads += other.loads.length;
+        add(desk);
+      }
+    }
+    return count > 1 && loads > count && part(desk, loads);
+  }
+
+  private void add(Desk desk) {
+    if (parts[count] == null) {
+      parts[count] = new Part(desk);
+    }
+    parts[count++].of(desk);
+  }
+
+  private boolean chosen(Batch batch) {
+    for (int k = 0; k < count; k++) {
+      if (parts[k].was == batch) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean part(Desk desk, int loads) {
+    sort(desk, loads);
+    inOrder(desk);
+    for (int k = 0; k < count; k++) {
+      parts[k].clear(loads);
+    }
+    for (int k = 0; k < loads; k++) {
+      Load load = all[(int) (order[k] & 0xFFFF)];
+      int p = 0;
+      while (p < count && !parts[p].take(load)) {
+        p++;
+      }
+      if (p == count) {
+        return false;
+      }
+    }
+    spots.clear();
+    for (int k = 0; k < count; k++) {
+      Part part = parts[k];
+      spots.put(part.row, part.at, part.made());
+    }
+    spots.write(desk);
+    return true;
+  }
+
+  /** Which batch is filled first: the earliest, the longest, or any. */
+  private void inOrder(Desk desk) {
+    int draw = desk.dice.below(10);
+    for (int k = 0; k < count; k++) {
+      Part part = parts[k];
+      part.turn =
+          draw < 5
+              ? desk.rowAt(part.row).start(part.at)
+              : draw < 8 ? -part.was.dwell : desk.dice.below(count);
+    }
+    for (int k = 1; k < count; k++) {
+      for (int p = k; p > 0 && parts[p].turn < parts[p - 1].turn; p--) {
+        Part part = parts[p];
+        parts[p] = parts[p - 1];
+        parts[p - 1] = part;
+      }
+    }
+  }
+
+  /** Brings all loads into order; equal ones by chance. */
+  private void sort(Desk desk, int loads) {
+    if (all.length < loads) {
+      all = new Load[2 * loads];
+      order = new long[2 * loads];
+    }
+    int n = 0;
+    for (int k = 0; k < count; k++) {
+      Load[] in = parts[k].was.loads;
+      System.arraycopy(in, 0, all, n, in.length);
+      n += in.length;
+    }
+    int setting = parts[0].was.setting;
+    int by = desk.dice.below(5);
+    for (int k = 0; k < loads; k++) {
+      Load load = all[k];
+      int key =
+          by < 2
+              ? -load.dwellMin[setting]
+              : by == 2 ? load.dwellMin[setting] : by == 3 ? load.due : load.ready;
+      order[k] = ((long) key << 32) | (desk.dice.next() & 0x7FFF0000L) | k;
+    }
+    Arrays.sort(order, 0, loads);
+  }
+
+  /** One of the batches while it fills. */
+  private static final class Part {
+    private Batch was;
+    private int row;
+    private int at;
+    private int turn;
+    private MachineFacts machine;
     private Load[] loads = new Load[64];
     private int count;
     private int units;
     private double grossKg;
     private int shortest;
     private int longest;
+
+    Part(Desk desk) {
+      was = desk.batch();
+      machine = desk.machine(desk.row);
+    }
+
+    void of(Desk desk) {
+      was = desk.batch();
+      row = desk.row;
+      at = desk.at;
+      machine = desk.machine(row);
+    }
 
     void clear(int most) {
       if (loads.length < most) {
@@ -37,101 +166,25 @@ final class Repack {
       longest = Integer.MAX_VALUE;
     }
 
-    boolean take(Load load, int setting, MachineFacts machine) {
-      int min = load.dwellMin[setting];
+    boolean take(Load load) {
+      int min = load.dwellMin[was.setting];
       if (min < 0
           || units + load.units > machine.spec.capacityUnits()
           || (load.machines >>> machine.index & 1) == 0
-          || Math.max(shortest, min) > Math.min(longest, load.dwellMax[setting])
+          || Math.max(shortest, min) > Math.min(longest, load.dwellMax[was.setting])
           || grossKg + load.grossKg > machine.spec.maxMassKg()) {
         return false;
       }
       units += load.units;
       grossKg += load.grossKg;
       shortest = Math.max(shortest, min);
-      longest = Math.min(longest, load.dwellMax[setting]);
+      longest = Math.min(longest, load.dwellMax[was.setting]);
       loads[count++] = load;
       return true;
     }
 
-    Batch[] made(int setting) {
-      return count == 0
-          ? Move.NOTHING
-          : new Batch[] {Batch.of(setting, Arrays.copyOf(loads, count))};
+    @Nullable Batch made() {
+      return count == 0 ? null : Batch.of(was.setting, Arrays.copyOf(loads, count));
     }
-  }
-
-  /** Makes the move. */
-  boolean make(Desk desk) {
-    desk.anyBatch();
-    int row = desk.row;
-    int at = desk.at;
-    Batch one = desk.batch();
-    int now = desk.rowAt(row).start(at);
-    for (int k = 0; k < TRIES; k++) {
-      Load load = one.loads[desk.dice.below(one.loads.length)];
-      if (!desk.anyRow(load.machines) || !desk.batchNear(desk.wish(load, now))) {
-        continue;
-      }
-      Batch two = desk.batch();
-      if (two != one
-          && two.group == one.group
-          && one.loads.length + two.loads.length > 2
-          && load.dwellMin[two.setting] >= 0) {
-        return part(desk, row, at);
-      }
-    }
-    return false;
-  }
-
-  private boolean part(Desk desk, int row, int at) {
-    int otherRow = desk.row;
-    int otherAt = desk.at;
-    Batch one = desk.rowAt(row).batch(at);
-    Batch two = desk.batch();
-    sort(desk, one, two);
-    boolean oneFirst =
-        desk.dice.percent(80)
-            ? desk.rowAt(row).start(at) <= desk.rowAt(otherRow).start(otherAt)
-            : desk.dice.percent(50);
-    int count = one.loads.length + two.loads.length;
-    first.clear(count);
-    second.clear(count);
-    Half ones = oneFirst ? first : second;
-    Half twos = oneFirst ? second : first;
-    MachineFacts firstMachine = desk.machine(oneFirst ? row : otherRow);
-    MachineFacts secondMachine = desk.machine(oneFirst ? otherRow : row);
-    int firstSetting = oneFirst ? one.setting : two.setting;
-    int secondSetting = oneFirst ? two.setting : one.setting;
-    for (int k = 0; k < count; k++) {
-      Load load = all[(int) (order[k] & 0xFFFF)];
-      if (!first.take(load, firstSetting, firstMachine)
-          && !second.take(load, secondSetting, secondMachine)) {
-        return false;
-      }
-    }
-    desk.putTwo(row, at, 1, ones.made(one.setting), otherRow, otherAt, 1, twos.made(two.setting));
-    return true;
-  }
-
-  /** Brings all loads into order; equal ones by chance. */
-  private void sort(Desk desk, Batch one, Batch two) {
-    int count = one.loads.length + two.loads.length;
-    if (all.length < count) {
-      all = new Load[2 * count];
-      order = new long[2 * count];
-    }
-    System.arraycopy(one.loads, 0, all, 0, one.loads.length);
-    System.arraycopy(two.loads, 0, all, one.loads.length, two.loads.length);
-    int by = desk.dice.below(5);
-    for (int k = 0; k < count; k++) {
-      Load load = all[k];
-      int key =
-          by < 2
-              ? -load.dwellMin[one.setting]
-              : by == 2 ? load.dwellMin[one.setting] : by == 3 ? load.due : load.ready;
-      order[k] = ((long) key << 32) | (desk.dice.next() & 0x7FFF0000L) | k;
-    }
-    Arrays.sort(order, 0, count);
   }
 }
