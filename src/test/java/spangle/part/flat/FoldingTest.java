@@ -78,6 +78,24 @@ class FoldingTest {
     assertThat(box.heightMm()).isEqualTo(2 + 100 * Math.sin(Math.toRadians(30)), within(1.0));
   }
 
+  /**
+   * 120 degrees, radius and thickness 2: the zone is 2.0944 x 2.65 = 5.55 mm long, and the round of
+   * the bend, 4 mm outside, is what reaches furthest. The flange of 30 mm leans back over the web.
+   */
+  @Test
+  void aSharpBendReachesAsFarAsItsRound() {
+    double turned = Math.toRadians(120);
+    double zone = turned * 2.65;
+    for (boolean up : new boolean[] {true, false}) {
+      Box box = folded(sheet(80, 40), across(50, 40, 120, up));
+      assertThat(box.lengthMm()).isEqualTo(40, within(1e-6));
+      // Faces are drawn on to the bend line, so the size errs by under 1 mm, and on the safe side.
+      assertThat(box.widthMm() - (50 - zone / 2 + 4)).isBetween(0.0, 1.0);
+      assertThat(box.heightMm())
+          .isEqualTo(1 + 3 * 1.5 + (30 - zone / 2) * Math.sin(turned) + 0.5, within(1e-6));
+    }
+  }
+
   @Test
   void aBendLineInsideTheSheetBendsNothing() {
     Bend inside = new Bend(new BendLine(new Point(40, 20), new Point(60, 20), "test"), 90, true, 2);
