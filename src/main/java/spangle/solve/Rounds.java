@@ -31,7 +31,7 @@ final class Rounds {
   /** The search ends after so many rounds in vain that took this long or this part of its time. */
   private static final int PATIENCE = 4;
 
-  private static final double PATIENCE_SECONDS = 8;
+  private static final double PATIENCE_SECONDS = 15;
   private static final double PATIENCE_PART = 0.25;
 
   private final Heat heat;
