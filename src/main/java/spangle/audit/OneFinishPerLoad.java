@@ -15,7 +15,9 @@ final class OneFinishPerLoad extends Rule {
       Finish first = load.lots().get(0).finish();
       for (Lot lot : load.lots()) {
         Finish other = lot.finish();
-        if (!other.key().equals(first.key()) || other.index() != first.index()) {
+        if (!other.key().equals(first.key())
+            || other.index() != first.index()
+            || !other.materialLot().equals(first.materialLot())) {
           findings.add(
               load.id(),
               "carries " + first.name() + " and " + other.name() + " (" + lot.id() + ") together");

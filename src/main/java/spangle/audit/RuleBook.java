@@ -49,6 +49,7 @@ public final class RuleBook {
           new CarrierInOnePlace(),
           new CarriersEnough(),
           new SuppliesThere(),
+          new OnePowderLot(),
           new InsideTheWeek(),
           new PlanInOrder(),
           new FiguresAddUp());

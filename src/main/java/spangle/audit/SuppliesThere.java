@@ -3,6 +3,7 @@ package spangle.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import spangle.plan.Brief;
 import spangle.plan.Lot;
 import spangle.plan.Supply;
 
@@ -28,7 +29,7 @@ final class SuppliesThere extends Rule {
       for (LoadView load : view.loads()) {
         double drawn =
             load.lots().stream()
-                .filter(lot -> lot.finish().materialId().equals(supply.materialId()))
+                .filter(lot -> draws(view.brief(), lot, supply))
                 .mapToDouble(Lot::materialKg)
                 .sum();
         if (drawn > 0) {
@@ -37,6 +38,20 @@ final class SuppliesThere extends Rule {
       }
       walk(supply, steps, findings);
     }
+  }
+
+  /** From what is kept of its own lot, or where nothing is, from what anybody may draw on. */
+  private static boolean draws(Brief brief, Lot lot, Supply supply) {
+    String material = lot.finish().materialId();
+    if (!material.equals(supply.materialId())) {
+      return false;
+    }
+    String own = lot.finish().materialLot();
+    boolean kept =
+        !own.isEmpty()
+            && brief.supplies().stream()
+                .anyMatch(s -> s.materialId().equals(material) && s.keptLot().equals(own));
+    return supply.keptLot().equals(kept ? own : "");
   }
 
   private static void walk(Supply supply, List<Step> steps, Findings findings) {

@@ -7,8 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import spangle.plan.Brief;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
@@ -32,10 +32,12 @@ final class Conditions {
   /** Deliveries on which some lots of a plan rest, in words. */
   List<String> of(Plan plan, Set<String> lotIds) {
     List<String> words = new ArrayList<>();
-    Set<String> materials = new TreeSet<>();
-    lotIds.stream().map(lots::get).forEach(lot -> materials.add(lot.finish().materialId()));
+    Set<Supply> drawnOn = new HashSet<>();
+    lotIds.stream()
+        .map(lots::get)
+        .forEach(lot -> brief.supplyOf(lot.finish()).ifPresent(drawnOn::add));
     for (Supply supply : brief.supplies()) {
-      if (materials.contains(supply.materialId())) {
+      if (drawnOn.contains(supply)) {
         Set<String> ours = new HashSet<>(lotIds);
         delivery(supply, draws(plan, supply, ours), words);
       }
@@ -49,7 +51,7 @@ final class Conditions {
       for (PlannedLoad load : batch.loads()) {
         for (String id : load.lotIds()) {
           Lot lot = lots.get(id);
-          if (lot != null && lot.finish().materialId().equals(supply.materialId())) {
+          if (lot != null && brief.supplyOf(lot.finish()).equals(Optional.of(supply))) {
             draws.add(new Draw(batch.startMin(), lot.materialKg(), ours.contains(id)));
           }
         }

@@ -12,6 +12,7 @@ import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.Hauling;
 import spangle.intake.week.Paint;
 import spangle.intake.week.ShopLine;
+import spangle.plan.Finish;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
@@ -89,7 +90,11 @@ final class LoadNotes {
 
   /** Lots of powder to open for the jobs of a load. */
   private String lots(PlannedLoad load) {
-    String powder = index.first(load).finish().materialId();
+    Finish finish = index.first(load).finish();
+    if (!finish.materialLot().isEmpty()) {
+      return "from lot " + finish.materialLot() + " and no other: a kit's parts must match";
+    }
+    String powder = finish.materialId();
     Set<String> names = new LinkedHashSet<>();
     for (String id : load.lotIds()) {
       String job = index.lot(id).jobId();

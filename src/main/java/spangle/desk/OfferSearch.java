@@ -78,10 +78,13 @@ final class OfferSearch {
     List<Lot> all = new ArrayList<>(b.lots());
     all.addAll(wanted);
     List<Supply> supplies = new ArrayList<>();
-    for (Supply supply : underWay ? b.supplies() : week.brief().supplies()) {
+    boolean boxesKept = b.supplies().stream().anyMatch(s -> !s.keptLot().isEmpty());
+    for (Supply supply : underWay || boxesKept ? b.supplies() : week.brief().supplies()) {
       List<Supply.Arrival> arrivals = new ArrayList<>(supply.arrivals());
-      ordered.stream().filter(a -> a.lot().equals(supply.materialId())).forEach(arrivals::add);
-      supplies.add(new Supply(supply.materialId(), supply.name(), arrivals));
+      ordered.stream()
+          .filter(a -> supply.keptLot().isEmpty() && a.lot().equals(supply.materialId()))
+          .forEach(arrivals::add);
+      supplies.add(supply.with(arrivals));
     }
     return new Brief(
         b.name(),

@@ -65,7 +65,7 @@ record Relaxed(String what, String words, String without, Brief brief) {
   private static void material(Brief brief, List<Lot> legs, List<Relaxed> all) {
     for (Supply supply : brief.supplies()) {
       boolean ours =
-          legs.stream().anyMatch(l -> l.finish().materialId().equals(supply.materialId()));
+          legs.stream().anyMatch(l -> brief.supplyOf(l.finish()).equals(Optional.of(supply)));
       if (ours) {
         all.add(
             new Relaxed(
@@ -90,7 +90,7 @@ record Relaxed(String what, String words, String without, Brief brief) {
   }
 
   private static Supply plenty(Supply s) {
-    return new Supply(s.materialId(), s.name(), List.of(new Supply.Arrival(0, PLENTY, "")));
+    return s.with(List.of(new Supply.Arrival(0, PLENTY, "")));
   }
 
   private static void legsBefore(Brief brief, List<Lot> legs, Set<String> ids, List<Relaxed> all) {

@@ -167,7 +167,7 @@ final class StoreDesk {
     boolean oneLot =
         lot.finish().kind() == FinishKind.POWDER
             && week.input().kits().stream().anyMatch(k -> k.id().equals(id) && k.oneLot());
-    return new Use.Claim(kit.get().dueMin(), id, oneLot);
+    return new Use.Claim(kit.get().dueMin(), id, oneLot, lot.finish().materialLot());
   }
 
   /** Sprayed powder or mixed paint; zinc bought, which is zinc on the work over the yield. */

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -92,16 +94,25 @@ public final class LotSharing {
   }
 
   /**
-   * The first lot that holds all a kit needs, there in time if there is one such, is kept for it.
+   * The lot the plan keeps for a kit, else the first that holds all it needs, there in time if
+   * there is one such.
    */
   private static Optional<Lot> keepLot(List<Claimed> claims, String kit, List<Lot> lots) {
     List<Claimed> own = claims.stream().filter(c -> c.first().claim().kitId().equals(kit)).toList();
     double amount = own.stream().mapToDouble(Claimed::amount).sum();
     int from = own.stream().mapToInt(c -> c.first().atMin()).min().orElse(0);
+    Set<String> planned =
+        own.stream()
+            .flatMap(c -> c.uses().stream())
+            .map(u -> u.claim().lot())
+            .filter(name -> !name.isEmpty())
+            .collect(Collectors.toSet());
     Optional<Lot> found =
         lots.stream()
             .filter(l -> l.left - l.kept >= amount - NOTHING)
-            .min(Comparator.comparing(l -> l.fromMin > from));
+            .min(
+                Comparator.comparing((Lot l) -> !planned.contains(l.name))
+                    .thenComparing(l -> l.fromMin > from));
     found.ifPresent(lot -> lot.kept += amount);
     return found;
   }

@@ -21,10 +21,16 @@ public record Use(String jobId, int atMin, LowLikelyHigh amount, boolean planned
    * @param dueMin when the work is due; for a kit when the kit is
    * @param kitId kit that waits for it; empty where none does
    * @param oneLot whether all visible parts of that kit must come from one maker's lot
+   * @param lot the maker's lot the plan keeps for it; empty where it keeps none
    */
-  public record Claim(int dueMin, String kitId, boolean oneLot) {
+  public record Claim(int dueMin, String kitId, boolean oneLot, String lot) {
     /** Work nobody waits for more than for other work. */
     public static final Claim PLAIN = new Claim(Integer.MAX_VALUE, "", false);
+
+    /** A claim the plan keeps no lot for. */
+    public Claim(int dueMin, String kitId, boolean oneLot) {
+      this(dueMin, kitId, oneLot, "");
+    }
 
     /** Whether a kit waits for it. */
     public boolean forKit() {

@@ -1,7 +1,9 @@
 package spangle.plan;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All a solver may know of a week.
@@ -40,5 +42,16 @@ public record Brief(
     supplies = List.copyOf(supplies);
     frozen = List.copyOf(frozen);
     announced = List.copyOf(announced);
+  }
+
+  /**
+   * What a finish draws on: the supply kept from its maker's lot where there is one, else what
+   * anything may draw on; empty where its material is not limited.
+   */
+  public Optional<Supply> supplyOf(Finish finish) {
+    return supplies.stream()
+        .filter(s -> s.materialId().equals(finish.materialId()))
+        .filter(s -> s.keptLot().isEmpty() || s.keptLot().equals(finish.materialLot()))
+        .max(Comparator.comparing((Supply s) -> !s.keptLot().isEmpty()));
   }
 }

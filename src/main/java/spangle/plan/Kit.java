@@ -10,12 +10,19 @@ import java.util.List;
  * @param sets how many sets are wanted
  * @param dueMin wanted completion
  * @param weight how much it counts; 1 is usual
+ * @param oneLot whether its powder-coated parts are to come from one maker's lot of powder
  * @param lines what one set takes
  */
-public record Kit(String id, String name, int sets, int dueMin, int weight, List<KitLine> lines) {
+public record Kit(
+    String id, String name, int sets, int dueMin, int weight, boolean oneLot, List<KitLine> lines) {
   /** Copies the list. */
   public Kit {
     lines = List.copyOf(lines);
+  }
+
+  /** A kit whose parts may come from any lot of powder. */
+  public Kit(String id, String name, int sets, int dueMin, int weight, List<KitLine> lines) {
+    this(id, name, sets, dueMin, weight, false, lines);
   }
 
   /**

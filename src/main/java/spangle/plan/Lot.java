@@ -75,6 +75,15 @@ public record Lot(
 
   /** The same lot with another weight. */
   public Lot counting(int otherWeight) {
+    return with(finish, otherWeight);
+  }
+
+  /** The same lot with another finish. */
+  public Lot with(Finish other) {
+    return with(other, weight);
+  }
+
+  private Lot with(Finish itsFinish, int itsWeight) {
     return new Lot(
         id,
         jobId,
@@ -84,12 +93,12 @@ public record Lot(
         leg,
         after,
         lineId,
-        finish,
+        itsFinish,
         alone,
         batchGroup,
         readyMin,
         dueMin,
-        otherWeight,
+        itsWeight,
         lastLeg,
         dwells,
         machines,

@@ -158,21 +158,18 @@ class LivingWeekTest {
     week.event("when: mon 15:00, what: slipped, material: P-BUOY-YELLOW, until: fri 06:00");
     replan("mon 15:00");
 
-    double inStore = 0;
+    List<Supply.Arrival> yellow =
+        week.plan().brief().supplies().stream()
+            .filter(supply -> supply.materialId().equals("P-BUOY-YELLOW"))
+            .flatMap(supply -> supply.arrivals().stream())
+            .toList();
+    assertThat(yellow)
+        .filteredOn(a -> a.atMin() > 0)
+        .extracting(Supply.Arrival::atMin)
+        .containsOnly(4 * 1440 + 360);
+    double inStore =
+        yellow.stream().filter(a -> a.atMin() == 0).mapToDouble(Supply.Arrival::amount).sum();
     double usedBefore = 0;
-    for (Supply supply : week.plan().brief().supplies()) {
-      if (supply.materialId().equals("P-BUOY-YELLOW")) {
-        assertThat(supply.arrivals())
-            .filteredOn(a -> a.atMin() > 0)
-            .extracting(Supply.Arrival::atMin)
-            .containsOnly(4 * 1440 + 360);
-        inStore =
-            supply.arrivals().stream()
-                .filter(a -> a.atMin() == 0)
-                .mapToDouble(a -> a.amount())
-                .sum();
-      }
-    }
     Map<String, Lot> lots = new HashMap<>();
     week.plan().brief().lots().forEach(l -> lots.put(l.id(), l));
     for (PlannedBatch batch : week.plan().plan().batches()) {

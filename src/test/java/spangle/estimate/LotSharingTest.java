@@ -64,6 +64,25 @@ class LotSharingTest {
         .containsExactly(new LotSharing.Draw("old", 5), new LotSharing.Draw("young", 1));
   }
 
+  /** Both lots hold the kit's 4 kg; the older would be opened first. */
+  @Test
+  void theLotThePlanKeepsForAKitIsTheOneItGets() {
+    Use.Claim planned = new Use.Claim(2 * DAY, "K", true, "young");
+    List<LotSharing.Share> shares =
+        LotSharing.of(
+            item(List.of(lot("old", 5, -10), lot("young", 8, -200))),
+            List.of(new Use("J-1", 600, LowLikelyHigh.exactly(4), true, planned)));
+
+    assertThat(of(shares, "J-1").draws()).containsExactly(new LotSharing.Draw("young", 4));
+    assertThat(
+            LotSharing.of(
+                    item(List.of(lot("old", 5, -10), lot("young", 8, -200))),
+                    List.of(use("J-1", 4, 2, "K", true)))
+                .get(0)
+                .draws())
+        .containsExactly(new LotSharing.Draw("old", 4));
+  }
+
   @Test
   void visiblePartsOfAKitComeFromOneLotEvenWhenAnOlderOneIsOpen() {
     List<Use> uses =

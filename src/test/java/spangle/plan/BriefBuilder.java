@@ -115,6 +115,12 @@ public final class BriefBuilder {
     return this;
   }
 
+  /** What is kept of one maker's lot. */
+  public BriefBuilder kept(String materialId, String lot, Supply.Arrival... arrivals) {
+    supplies.add(new Supply(materialId, materialId, lot, List.of(arrivals)));
+    return this;
+  }
+
   public BriefBuilder goals(Goals value) {
     goals = value;
     return this;

@@ -62,6 +62,11 @@ public final class LotBuilder {
     return this;
   }
 
+  public LotBuilder fromLot(String lot) {
+    finish = finish.fromLot(lot);
+    return this;
+  }
+
   /** The part of an order it belongs to. */
   public LotBuilder of(String job, String part) {
     jobId = job;

@@ -56,6 +56,7 @@ public final class BriefMaker {
     List<LineSpec> lineSpecs = input.shop().lines().stream().map(lines::line).toList();
     List<CarrierSpec> carriers =
         input.shop().lines().stream().flatMap((ShopLine l) -> lines.carriers(l).stream()).toList();
+    PowderLots.Kept kept = PowderLots.keep(lots, input.kits(), input.catalogue(), standing);
     Brief brief =
         new Brief(
             name(),
@@ -63,9 +64,9 @@ public final class BriefMaker {
             input.shop().horizonMin(),
             lineSpecs,
             carriers,
-            lots,
+            kept.lots(),
             kits(),
-            SupplyMaker.supplies(input.catalogue()),
+            kept.supplies(),
             Goals.usual(),
             List.of(),
             List.of());
@@ -139,6 +140,7 @@ public final class BriefMaker {
                     k.sets(),
                     k.dueMin(),
                     k.weight(),
+                    k.oneLot(),
                     k.lines().stream()
                         .map(l -> new Kit.KitLine(l.partId(), l.jobId(), l.perSet(), l.onHand()))
                         .toList()))

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spangle.intake.event.Happened.PartKey;
 import spangle.intake.event.Happened.Rework;
 import spangle.intake.week.Wanted;
@@ -62,6 +64,24 @@ public record Standing(
     public boolean rework() {
       return number == 0;
     }
+  }
+
+  /** Ids of all lots that cannot change any more. */
+  Set<String> fixed() {
+    return settled.values().stream()
+        .flatMap(List::stream)
+        .flatMap(c -> c.fixed().stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** Maker's lots of powder the lots of the plan so far were to be sprayed from, by lot. */
+  Map<String, String> powderLots() {
+    return Stream.of(settled, open)
+        .flatMap(m -> m.values().stream())
+        .flatMap(List::stream)
+        .flatMap(c -> c.lots().stream())
+        .filter(l -> !l.finish().materialLot().isEmpty())
+        .collect(Collectors.toMap(Lot::id, l -> l.finish().materialLot(), (a, b) -> a));
   }
 
   List<Chain> settled(PartKey part) {

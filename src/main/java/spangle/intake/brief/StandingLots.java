@@ -171,7 +171,13 @@ final class StandingLots {
     Finish f = leg.finish();
     return new Leg(
         leg.lineId(),
-        new Finish(f.index(), f.key() + "|rework", f.name() + ", rework", f.kind(), f.materialId()),
+        new Finish(
+            f.index(),
+            f.key() + "|rework",
+            f.name() + ", rework",
+            f.kind(),
+            f.materialId(),
+            f.materialLot()),
         leg.batchGroup(),
         leg.dwells(),
         leg.machines(),

@@ -30,14 +30,14 @@ final class EarliestEnds {
 
   private final Map<String, LineSpec> lines = new HashMap<>();
   private final Map<String, Lot> lots = new HashMap<>();
-  private final Map<String, Supply> supplies = new HashMap<>();
+  private final Brief brief;
   private final Map<String, Integer> frozenEnds = new HashMap<>();
   private final Map<String, Integer> known = new HashMap<>();
   private final Set<String> asked = new HashSet<>();
 
   EarliestEnds(Brief brief, Set<String> lotIds) {
+    this.brief = brief;
     brief.lines().forEach(line -> lines.put(line.id(), line));
-    brief.supplies().forEach(supply -> supplies.put(supply.materialId(), supply));
     brief.lots().stream()
         .filter(lot -> lotIds.contains(lot.id()))
         .forEach(lot -> lots.put(lot.id(), lot));
@@ -139,7 +139,7 @@ final class EarliestEnds {
   }
 
   private int material(Lot lot) {
-    Supply supply = supplies.get(lot.finish().materialId());
+    Supply supply = brief.supplyOf(lot.finish()).orElse(null);
     if (supply == null || lot.materialKg() <= 1e-6) {
       return 0;
     }

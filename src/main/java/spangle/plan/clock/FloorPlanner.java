@@ -30,7 +30,7 @@ final class FloorPlanner {
   private final Map<String, Integer> carrierIndex = new HashMap<>();
   private final Map<String, Integer> lotIndex = new HashMap<>();
   private final Map<String, Integer> kitIndex = new HashMap<>();
-  private final Map<String, Integer> supplyIndex = new HashMap<>();
+  private final Map<Supply, Integer> supplyIndex = new HashMap<>();
   private final Map<String, Integer> groupIndex = new HashMap<>();
   private final Map<List<String>, Integer> finishIndex = new HashMap<>();
 
@@ -46,7 +46,7 @@ final class FloorPlanner {
     supplies = new SupplyFacts[brief.supplies().size()];
     for (Supply supply : brief.supplies()) {
       supplies[supplyIndex.size()] = new SupplyFacts(supply);
-      supplyIndex.put(supply.materialId(), supplyIndex.size());
+      supplyIndex.put(supply, supplyIndex.size());
     }
     brief.lots().forEach(lot -> lotIndex.put(lot.id(), lotIndex.size()));
     numbers = new int[lines.length];
@@ -109,7 +109,7 @@ final class FloorPlanner {
         lot.carriers().stream().mapToInt(id -> place(carrierIndex, id, who, "carrier")).toArray(),
         lot.after().map(chain -> lotIndex.getOrDefault(chain.lotId(), -1)).orElse(-1),
         lot.kitIds().stream().filter(kitIndex::containsKey).mapToInt(kitIndex::get).toArray(),
-        supplyIndex.getOrDefault(lot.finish().materialId(), -1),
+        brief.supplyOf(lot.finish()).map(supplyIndex::get).orElse(-1),
         fixed,
         variable);
   }
