@@ -1,14 +1,21 @@
 package spangle.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import spangle.desk.PlanDesk;
+import spangle.plan.LeftOut;
+import spangle.plan.Lot;
 import spangle.plan.PlanFigures;
 import spangle.plan.bound.WeekBounds;
 import spangle.plan.json.PlanYardstick;
+import spangle.report.week.KitBoard;
 import spangle.report.week.TenAnswers;
 import spangle.report.week.WeekIndex;
 
@@ -45,6 +52,8 @@ final class PlanWords {
         .put("files", files)
         .put("figures", figures)
         .put("left_out", made.plan().leftOut().stream().map(l -> l.lotId()).toList())
+        .put("left_out_why", leftOut(made))
+        .put("kits", kits(made))
         .put(
             "held",
             made.week().held().stream()
@@ -53,6 +62,49 @@ final class PlanWords {
         .put("answers", answers(made))
         .put("problems", made.week().input().problems().size())
         .put("findings", made.findings().stream().map(x -> x.words()).toList());
+  }
+
+  private static List<JsonOut> leftOut(PlanDesk.Made made) {
+    WeekIndex index = new WeekIndex(made.report());
+    List<JsonOut> left = new ArrayList<>();
+    for (LeftOut each : made.plan().leftOut()) {
+      Optional<Lot> lot = index.lot(each.lotId());
+      left.add(
+          new JsonOut()
+              .put("lot", each.lotId())
+              .put("job", lot.map(Lot::jobId).orElse(""))
+              .put("part", lot.map(Lot::partId).orElse(""))
+              .put("pieces", lot.map(Lot::pieces).orElse(0))
+              .put("code", each.code())
+              .put("reason", each.reason())
+              .put("earliest", minute(index, each.earliestMin())));
+    }
+    return left;
+  }
+
+  /** Complete sets at the end of each day, Monday first; what holds what is not complete. */
+  private static List<JsonOut> kits(PlanDesk.Made made) {
+    WeekIndex index = new WeekIndex(made.report());
+    return KitBoard.of(index).stream()
+        .map(
+            k ->
+                new JsonOut()
+                    .put("id", k.kit().id())
+                    .put("name", k.kit().name())
+                    .put("state", k.state().words())
+                    .put("sets", k.kit().sets())
+                    .put("sets_planned", k.setsPlanned())
+                    .put("sets_by_day", k.setsByDay())
+                    .put("complete", minute(index, k.completeMin()))
+                    .put("due", index.time().due(k.kit().dueMin()))
+                    .put("spread_min", k.spreadMin().isPresent() ? k.spreadMin().getAsInt() : null)
+                    .put("powder_lots", k.powderLots())
+                    .put("held_by", k.blocker()))
+        .toList();
+  }
+
+  private static @Nullable String minute(WeekIndex index, OptionalInt at) {
+    return at.isPresent() ? index.time().at(at.getAsInt()) : null;
   }
 
   private static Map<String, Object> floors(WeekBounds floor) {

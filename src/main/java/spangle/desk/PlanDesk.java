@@ -116,7 +116,7 @@ public final class PlanDesk {
     PlanYardstick yardstick = YardstickDesk.of(week, plan);
     WeekReport report =
         new ReportDesk(week, plan)
-            .report(purchases, findings, YardstickDesk.sheet(plan, yardstick));
+            .report(purchases, findings, YardstickDesk.sheet(week.brief(), plan, yardstick));
     return new Outcome(
         reading.problems(),
         Optional.of(new Made(week, plan, findings, purchases, report, Optional.of(yardstick))));

@@ -128,7 +128,7 @@ public final class ReplanDesk {
             wish.freezeUntilMin(),
             false);
     PlanYardstick yardstick = YardstickDesk.of(start.week(), plan);
-    Yardstick sheet = YardstickDesk.sheet(plan, yardstick);
+    Yardstick sheet = YardstickDesk.sheet(start.week().brief(), plan, yardstick);
     WeekReport report =
         new ReportDesk(start.week(), plan)
             .report(

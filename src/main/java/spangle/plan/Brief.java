@@ -44,6 +44,16 @@ public record Brief(
     announced = List.copyOf(announced);
   }
 
+  /** Batches of the shop's own ovens and kettles, without the trips to another firm. */
+  public List<PlannedBatch> inTheHouse(List<PlannedBatch> batches) {
+    return batches.stream().filter(b -> !outside(b.lineId())).toList();
+  }
+
+  /** Whether a line is another firm's. */
+  public boolean outside(String lineId) {
+    return lines.stream().anyMatch(l -> l.id().equals(lineId) && l.kind() == LineKind.OUTSIDE);
+  }
+
   /**
    * What a finish draws on: the supply kept from its maker's lot where there is one, else what
    * anything may draw on; empty where its material is not limited.

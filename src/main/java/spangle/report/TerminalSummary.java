@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import spangle.plan.PlanFigures;
+import spangle.plan.PlannedBatch;
 import spangle.report.week.Answer;
 import spangle.report.week.Printable;
 import spangle.report.week.Say;
@@ -91,11 +92,17 @@ public final class TerminalSummary {
 
   private static String figures(WeekIndex index) {
     PlanFigures f = index.report().plan().figures();
+    List<PlannedBatch> all = index.report().plan().batches();
+    List<PlannedBatch> own = index.report().brief().inTheHouse(all);
+    int minutes = own.stream().mapToInt(PlannedBatch::dwellMin).sum();
+    int trips = all.size() - own.size();
     return String.join(
         ", ",
         Say.count(f.loads(), "load"),
-        f.batches() + " batches and dips",
-        index.say().number(f.runMinutes() / 60.0, 1) + " h in them",
+        own.size() + " batches and dips",
+        index.say().number(minutes / 60.0, 1)
+            + " h in them"
+            + (trips == 0 ? "" : ", " + Say.count(trips, "truck trip")),
         Say.count(f.colourChanges(), "colour change") + YardstickLines.heat(index));
   }
 

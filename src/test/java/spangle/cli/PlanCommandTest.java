@@ -89,6 +89,9 @@ class PlanCommandTest {
     assertThat(object.get("answers").get(0).get("question").textValue())
         .isEqualTo("Which load is next?");
     assertThat(object.get("findings")).isEmpty();
+    assertThat(object.get("left_out_why")).hasSameSizeAs(object.get("left_out"));
+    assertThat(object.get("left_out_why")).noneMatch(l -> l.get("reason").textValue().isEmpty());
+    assertThat(object.get("kits").isArray()).isTrue();
   }
 
   /** Ctrl-C in a search of minutes: the best plan so far is there whole, proven, and soon. */

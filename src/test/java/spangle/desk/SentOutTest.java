@@ -20,6 +20,8 @@ import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.report.TerminalSummary;
+import spangle.report.Yardstick;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 
@@ -56,6 +58,28 @@ class SentOutTest {
     assertThat(MADE.findings()).isEmpty();
     assertThat(MADE.plan().batches()).anyMatch(b -> b.lineId().equals(line().id()));
     assertThat(MADE.purchases()).noneMatch(p -> p.item().name().contains("zinc"));
+  }
+
+  @Test
+  void daysWithAnotherFirmAreNoHoursInAnOven() {
+    long inTheHouse =
+        MADE.plan().batches().stream()
+            .filter(b -> !b.lineId().equals(line().id()))
+            .mapToLong(PlannedBatch::dwellMin)
+            .sum();
+    assertThat(inTheHouse).isLessThan(MADE.plan().figures().runMinutes());
+    Yardstick sheet = MADE.report().yardstick();
+
+    assertThat(sheet.bounds())
+        .filteredOn(b -> b.name().startsWith("hours"))
+        .allMatch(b -> Math.abs(b.ours() - inTheHouse / 60.0) < 1e-9)
+        .allMatch(b -> b.noPlanFewerThan() <= b.ours())
+        .hasSize(1);
+    assertThat(sheet.comparisons()).noneMatch(c -> c.name().startsWith("hours"));
+    assertThat(HOUSE.report().yardstick().comparisons())
+        .anyMatch(c -> c.name().startsWith("hours"));
+    assertThat(TerminalSummary.of(MADE.report())).contains(" truck trip");
+    assertThat(TerminalSummary.of(HOUSE.report())).doesNotContain("truck trip");
   }
 
   @Test

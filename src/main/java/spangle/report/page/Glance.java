@@ -3,6 +3,7 @@ package spangle.report.page;
 import java.util.ArrayList;
 import java.util.List;
 import spangle.plan.PlanFigures;
+import spangle.plan.PlannedBatch;
 import spangle.report.Bound;
 import spangle.report.Comparison;
 import spangle.report.WeekReport;
@@ -105,10 +106,12 @@ public final class Glance {
             .mapToInt(l -> l.lastLeg() ? l.pieces() : 0)
             .sum();
     double steel = index.loads().stream().mapToDouble(l -> l.massKg()).sum();
+    List<PlannedBatch> own = report.brief().inTheHouse(report.plan().batches());
+    int minutes = own.stream().mapToInt(PlannedBatch::dwellMin).sum();
     return List.of(
         new Figure("loads", Integer.toString(f.loads())),
-        new Figure("oven batches and dips", Integer.toString(f.batches())),
-        new Figure("hours in ovens and kettles", say.number(f.runMinutes() / 60.0, 1)),
+        new Figure("oven batches and dips", Integer.toString(own.size())),
+        new Figure("hours in ovens and kettles", say.number(minutes / 60.0, 1)),
         new Figure("colour changes", Integer.toString(f.colourChanges())),
         new Figure("pieces finished", Integer.toString(pieces)),
         new Figure("kg moved", say.number(steel, 0)));

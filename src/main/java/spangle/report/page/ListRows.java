@@ -167,6 +167,7 @@ public final class ListRows {
    * @param complete when the last is complete
    * @param due wanted
    * @param blocker what holds it
+   * @param together how far apart its parts finish, and from which lot of powder they come
    */
   public record KitRow(
       String name,
@@ -176,11 +177,19 @@ public final class ListRows {
       List<String> days,
       String complete,
       String due,
-      String blocker) {
+      String blocker,
+      String together) {
     /** Copies the list. */
     public KitRow {
       days = List.copyOf(days);
     }
+  }
+
+  private static String together(WeekIndex index, KitStatus kit) {
+    List<String> words = new ArrayList<>();
+    kit.spreadMin().ifPresent(m -> words.add("within " + index.say().number(m / 60.0, 1) + " h"));
+    words.addAll(kit.powderLots());
+    return String.join("; ", words);
   }
 
   static List<KitRow> kits(WeekIndex index) {
@@ -195,7 +204,8 @@ public final class ListRows {
                     k.setsByDay().stream().limit(6).map(s -> Integer.toString(s)).toList(),
                     at(index, k.completeMin()),
                     index.time().due(k.kit().dueMin()),
-                    k.blocker()))
+                    k.blocker(),
+                    together(index, k)))
         .toList();
   }
 

@@ -3,6 +3,7 @@ package spangle.report.week;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -77,7 +78,9 @@ public final class KitBoard {
           planned,
           byDay,
           OptionalInt.empty(),
-          missing(kit, supplies));
+          missing(kit, supplies),
+          spread(supplies),
+          KitPowder.of(index.report().brief(), kit));
     }
     int complete = completion(kit, supplies);
     KitStatus.State state =
@@ -85,7 +88,27 @@ public final class KitBoard {
             ? KitStatus.State.COMPLETE
             : complete <= kit.dueMin() ? KitStatus.State.ON_TIME : KitStatus.State.LATE;
     String last = state == KitStatus.State.COMPLETE ? "" : lastPiece(kit, supplies, complete);
-    return new KitStatus(kit, state, now, planned, byDay, OptionalInt.of(complete), last);
+    return new KitStatus(
+        kit,
+        state,
+        now,
+        planned,
+        byDay,
+        OptionalInt.of(complete),
+        last,
+        spread(supplies),
+        KitPowder.of(index.report().brief(), kit));
+  }
+
+  private static OptionalInt spread(List<LineSupply> supplies) {
+    IntSummaryStatistics ends =
+        supplies.stream()
+            .flatMap(s -> s.pieces().stream())
+            .mapToInt(Piece::atMin)
+            .summaryStatistics();
+    return ends.getCount() == 0
+        ? OptionalInt.empty()
+        : OptionalInt.of(ends.getMax() - ends.getMin());
   }
 
   private LineSupply draw(Kit kit, KitLine line) {

@@ -14,6 +14,10 @@ import spangle.plan.Kit;
  * @param setsByDay complete sets at the end of each day of the week
  * @param completeMin when the last set is complete; empty where the plan does not complete it
  * @param blocker what holds it, in words; empty when nothing does
+ * @param spreadMin minutes between its first and its last planned piece; empty where none is
+ *     planned
+ * @param powderLots where it asks for one maker's lot of powder, the lot of each powder in words;
+ *     empty where it does not ask
  */
 public record KitStatus(
     Kit kit,
@@ -22,10 +26,13 @@ public record KitStatus(
     int setsPlanned,
     List<Integer> setsByDay,
     OptionalInt completeMin,
-    String blocker) {
-  /** Copies the list. */
+    String blocker,
+    OptionalInt spreadMin,
+    List<String> powderLots) {
+  /** Copies the lists. */
   public KitStatus {
     setsByDay = List.copyOf(setsByDay);
+    powderLots = List.copyOf(powderLots);
   }
 
   /** Green, amber and red, as words. */
