@@ -79,6 +79,7 @@ final class ReportDesk {
             new LoadNotes(week, purchases).of(plan),
             batchNotes(),
             fitNotes(),
+            DrawnParts.notes(week.input()),
             cautions()),
         yardstick);
   }

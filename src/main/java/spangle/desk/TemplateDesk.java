@@ -7,11 +7,11 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import spangle.intake.problem.Problem;
+import spangle.intake.problem.Problems;
 import spangle.intake.read.JobTemplate;
 import spangle.intake.read.WeekReader;
 import spangle.intake.week.CarrierUse;
 import spangle.intake.week.Coating;
-import spangle.intake.week.WeekInput;
 
 /** Writes an empty job workbook to fill in; never over a file that is there. */
 public final class TemplateDesk {
@@ -26,22 +26,22 @@ public final class TemplateDesk {
    * @throws IOException when it cannot be written or is there already
    */
   public static Optional<Problem> write(Path file, Optional<Path> week) throws IOException {
-    Optional<WeekReader.Reading> reading = week.map(WeekReader::read);
-    Optional<WeekInput> input = reading.flatMap(WeekReader.Reading::input);
+    Problems problems = new Problems();
+    Optional<WeekReader.Settings> settings = week.flatMap(w -> WeekReader.settings(w, problems));
     List<String> finishes =
-        input.map(i -> i.catalogue().coatings().map(Coating::id).toList()).orElse(List.of());
+        settings.map(s -> s.catalogue().coatings().map(Coating::id).toList()).orElse(List.of());
     List<String> carriers =
-        input
+        settings
             .map(
-                i ->
-                    i.shop().lines().stream()
+                s ->
+                    s.shop().lines().stream()
                         .flatMap(l -> l.carriers().stream())
                         .map(CarrierUse::id)
                         .toList())
             .orElse(List.of());
     Files.write(file, JobTemplate.workbook(finishes, carriers), StandardOpenOption.CREATE_NEW);
-    return input.isPresent()
+    return week.isEmpty() || settings.isPresent()
         ? Optional.empty()
-        : reading.flatMap(r -> r.problems().stream().findFirst());
+        : problems.sorted().stream().findFirst();
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
  * @param loads by load
  * @param batches by oven batch
  * @param fits how large parts go into the kettle
+ * @param drawings what parts that come from a drawing look like
  * @param cautions for the whole week
  */
 public record SheetFacts(
@@ -16,10 +17,11 @@ public record SheetFacts(
     List<LoadNote> loads,
     List<BatchNote> batches,
     List<FitNote> fits,
+    List<DrawingNote> drawings,
     List<String> cautions) {
   /** Nothing known. */
   public static final SheetFacts EMPTY =
-      new SheetFacts(List.of(), List.of(), List.of(), List.of(), List.of());
+      new SheetFacts(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   /** Copies the lists. */
   public SheetFacts {
@@ -27,6 +29,7 @@ public record SheetFacts(
     loads = List.copyOf(loads);
     batches = List.copyOf(batches);
     fits = List.copyOf(fits);
+    drawings = List.copyOf(drawings);
     cautions = List.copyOf(cautions);
   }
 }

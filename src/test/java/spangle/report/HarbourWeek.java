@@ -291,6 +291,7 @@ final class HarbourWeek {
                 "1 900 mm wide, the kettle takes 1 300 mm: 600 mm too wide whichever way",
                 "",
                 List.of())),
+        List.of(),
         List.of());
   }
 }

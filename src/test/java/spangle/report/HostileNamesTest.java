@@ -61,7 +61,7 @@ class HostileNamesTest {
             List.of(purchase),
             List.of(),
             List.of(new Swatch("powder-0", SCRIPT, SCRIPT, "12436b"))),
-        new SheetFacts(List.of(), List.of(), List.of(), List.of(fit), List.of(SCRIPT)),
+        new SheetFacts(List.of(), List.of(), List.of(), List.of(fit), List.of(), List.of(SCRIPT)),
         Yardstick.EMPTY);
   }
 

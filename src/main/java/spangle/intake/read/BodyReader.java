@@ -34,12 +34,21 @@ final class BodyReader {
     OptionalDouble mass = fields.quantity("mass", QuantityKind.MASS, MASS_KG);
     Optional<Box> size = size();
     double masked = fields.quantityOr("masked_area", QuantityKind.AREA, Range.of(0, 1_000), 0);
-    Body byHand = new Body(shape, area, mass, size, "", "", Optional.empty(), masked);
+    Body byHand = new Body(shape, area, mass, size, "", "", Optional.empty(), "", masked);
     boolean needed = !measurable(metal, byHand);
     DrawingReader.Named drawing =
         new DrawingReader(fields, context).read(metal, mass, size, shape, needed);
     Body body =
-        new Body(shape, area, mass, size, drawing.file(), drawing.unit(), drawing.shape(), masked);
+        new Body(
+            shape,
+            area,
+            mass,
+            size,
+            drawing.file(),
+            drawing.unit(),
+            drawing.shape(),
+            drawing.picture(),
+            masked);
     boolean asked = drawing.read() && !fields.notes().refused();
     if (asked) {
       return body;

@@ -37,9 +37,10 @@ final class DrawingReader {
    * @param file path below the week folder; empty without one
    * @param unit unit as the row says it; empty where it does not
    * @param shape what it measures
+   * @param picture how it was understood; empty where there is none
    * @param read whether it was opened
    */
-  record Named(String file, String unit, Optional<Shape> shape, boolean read) {}
+  record Named(String file, String unit, Optional<Shape> shape, String picture, boolean read) {}
 
   /**
    * Reads it.
@@ -58,7 +59,7 @@ final class DrawingReader {
     boolean known = kind.equals("dxf") || kind.equals("stl");
     String unitWord = unit.map(DrawingUnit::symbol).orElse("");
     if (file.isEmpty() || !known || fields.notes().refused()) {
-      return new Named(file, unitWord, Optional.empty(), false);
+      return new Named(file, unitWord, Optional.empty(), "", false);
     }
     Asked asked =
         new Asked(
@@ -76,7 +77,7 @@ final class DrawingReader {
         fields.notes().add(ofRow(problem, file, needed));
       }
     }
-    return new Named(file, unitWord, drawn.shape(), true);
+    return new Named(file, unitWord, drawn.shape(), drawn.picture(), true);
   }
 
   /** As the row sees it: answered under the drawing's name, and shut only where it is needed. */
@@ -103,7 +104,9 @@ final class DrawingReader {
   /** How to see the places that are numbered. */
   private static String look(Problem p, String file) {
     return p.why().contains("in the picture")
-        ? "; to see it: spangle calc area --flat " + file + " --thickness T --picture FILE.svg"
+        ? "; the week's sheets show it, or: spangle calc area --flat "
+            + file
+            + " --thickness T --picture FILE.svg"
         : "";
   }
 

@@ -121,6 +121,32 @@ public final class WeekReader {
                 new Notes(quiet, false));
   }
 
+  /**
+   * The shop and what it puts on metal, without any job.
+   *
+   * @param shop the shop
+   * @param catalogue powders, paints and zinc
+   */
+  public record Settings(Shop shop, Catalogue catalogue) {}
+
+  /** Shop and coatings of a folder that may have no jobs yet; empty where one cannot be used. */
+  public static Optional<Settings> settings(Path week, Problems problems) {
+    return WeekFolder.open(week, problems)
+        .flatMap(f -> new WeekReader(f, Besides.NOTHING, "", problems).settings());
+  }
+
+  private Optional<Settings> settings() {
+    Profiles profiles = new Profiles(folder, problems);
+    Optional<Shop> shop =
+        group("shop.yaml", true)
+            .flatMap(g -> ShopReader.read(g, profiles, new Notes(problems, true)));
+    Optional<Datum.Group> coatings = group("coatings.yaml", true);
+    return shop.flatMap(
+        s ->
+            coatings.map(
+                g -> new Settings(s, CatalogueReader.read(g, s, new Notes(problems, false)))));
+  }
+
   private Reading read() {
     Optional<Overlay> overlay = besides.overlay().flatMap(this::overlay);
     besides.jobFile().ifPresent(file -> folder.guest("jobs/", file));

@@ -62,6 +62,12 @@ public final class YamlSource {
               broken.getProblemMark() == null ? broken.getContextMark() : broken.getProblemMark()),
           "this is not YAML: " + (broken.getProblem() == null ? "bad layout" : broken.getProblem()),
           "check indentation, quotes and colons near this line");
+    } catch (IllegalArgumentException | IndexOutOfBoundsException escaped) {
+      // The library answers some broken escapes ('\\x', code points there are none of) with these.
+      throw UnreadableException.grammar(
+          Place.file(file),
+          "this is not YAML: a backslash in a quoted text is followed by what it cannot be",
+          "write the backslash twice, or take the quotes away");
     } catch (YAMLException refused) {
       throw UnreadableException.tooLarge(
           Place.file(file),

@@ -15,6 +15,7 @@ import spangle.part.Shape;
  * @param drawing drawing beside the job file, path below the week folder; may be empty
  * @param drawingUnit unit of the drawing where the row says it; else empty
  * @param drawn what the drawing measures, where it could be read
+ * @param picture the drawing as it was understood, one svg element; empty where there is none
  * @param maskedAreaM2 surface covered by plugs and tape
  */
 public record Body(
@@ -25,4 +26,5 @@ public record Body(
     String drawing,
     String drawingUnit,
     Optional<Shape> drawn,
+    String picture,
     double maskedAreaM2) {}

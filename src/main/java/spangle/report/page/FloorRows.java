@@ -225,6 +225,29 @@ public final class FloorRows {
         .toList();
   }
 
+  /**
+   * A part's drawing.
+   *
+   * @param job the order
+   * @param part the part
+   * @param words the file and its doubts
+   * @param svg the picture
+   */
+  public record Drawn(String job, String part, String words, String svg) {}
+
+  static List<Drawn> drawings(WeekIndex index) {
+    return index.report().facts().drawings().stream()
+        .map(
+            d ->
+                new Drawn(
+                    d.jobId(),
+                    d.partName().isBlank() ? d.partId() : d.partId() + " " + d.partName(),
+                    d.words(),
+                    SafeDrawing.of(d.svg())))
+        .filter(d -> !d.svg().isEmpty())
+        .toList();
+  }
+
   static List<LineChart.Sheet> charts(WeekIndex index) {
     return index.report().brief().lines().stream()
         .flatMap(line -> LineChart.of(index, line).stream())

@@ -53,6 +53,7 @@ public final class WeekPage {
     model.put("company", CompanyRows.of(index));
     model.put("holds", FloorRows.holds(index));
     model.put("fits", FloorRows.fits(index));
+    model.put("drawings", FloorRows.drawings(index));
     model.put(
         "cautions",
         Stream.concat(CAUTIONS.stream(), index.report().facts().cautions().stream()).toList());

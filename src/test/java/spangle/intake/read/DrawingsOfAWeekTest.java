@@ -72,6 +72,17 @@ class DrawingsOfAWeekTest {
   }
 
   @Test
+  void theDrawingIsKeptAsAPictureEvenWhereItsOutlineIsOpen() {
+    WeekFiles week = week("lb.dxf,,,,,,", "powder");
+    week.put("jobs/lb.dxf", DxfText.mm().rectangle(0, 0, 160, 120).circle(30, 30, 5.5).bytes());
+    assertThat(line(week).orElseThrow().body().picture()).startsWith("<svg").endsWith("</svg>");
+
+    week.put("jobs/lb.dxf", DxfText.mm().rectangle(0, 0, 160, 120).line(20, 20, 60, 25).bytes());
+    assertThat(said(week)).contains("ask drawing-open");
+    assertThat(line(week).orElseThrow().body().picture()).startsWith("<svg").contains(">1<");
+  }
+
+  @Test
   void aDrawingOutsideTheFolderIsNotOpened() throws IOException {
     Path elsewhere = Files.createTempDirectory("elsewhere").resolve("lb.dxf");
     Files.write(elsewhere, DxfText.mm().rectangle(0, 0, 160, 120).bytes());

@@ -133,4 +133,20 @@ class HostileFolderTest {
             .read();
     soundRowStays(reading);
   }
+
+  /** Found by chance bytes: the library throws for these escapes what is no complaint of YAML. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\\x", "\\xg1", "\\u12", "\\UFFFFFFFF"})
+  void aBrokenEscapeIsSaid(String escape) {
+    WeekFiles week =
+        WeekFiles.sound(temp)
+            .put("jobs/b.yaml", "jobs:\n  - {job: \"J-9" + escape + "\", part: X}\n");
+
+    WeekReader.Reading reading = week.read();
+
+    assertThat(reading.problems())
+        .extracting(p -> p.code().key() + " " + p.place().file())
+        .containsExactly("job-file-unreadable jobs/b.yaml");
+    soundRowStays(reading);
+  }
 }
