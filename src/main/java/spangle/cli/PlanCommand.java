@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.PlanDesk;
+import spangle.desk.Unheard;
 import spangle.intake.problem.Problem;
 import spangle.solve.Progress;
 import spangle.solve.SolveOptions;
@@ -26,6 +27,7 @@ import spangle.solve.SolveOptions;
     mixinStandardHelpOptions = true,
     description = {
       "Plans a week folder: rack loads, oven batches, dips, and what to buy.",
+      "Once events are written down, replan takes its place.",
       "It also says what no plan of the same lots can go under, and what the usual rule of a shop"
           + " (due date, then colour, each rack filled in turn) makes of the week."
     },
@@ -105,6 +107,9 @@ final class PlanCommand implements Callable<Integer> {
   private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) {
     Path target = target();
     refuseIfNotWritable(() -> PlanDesk.requireOwnFolder(week, target));
+    if (overlay == null) {
+      refuseIfNotWritable(() -> Unheard.refuseOver(week, target));
+    }
     PlanDesk.Outcome outcome =
         desk.plan(
             week,
@@ -117,6 +122,8 @@ final class PlanCommand implements Callable<Integer> {
       return ExitCode.REFUSED;
     }
     PlanDesk.Made made = outcome.made().get();
+    Unheard.by(made.week().input()).ifPresent(err::println);
+    err.flush();
     List<String> files = new ArrayList<>();
     refuseIfNotWritable(
         () -> files.addAll(PlanDesk.write(week, Optional.ofNullable(overlay), target, made)));

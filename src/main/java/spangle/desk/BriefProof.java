@@ -27,8 +27,7 @@ import spangle.plan.json.PlanFile;
 
 /**
  * Proves that the brief a plan was audited against is the one its week folder gives: a plan could
- * otherwise keep every rule of a brief that leaves work out, or show a gate open that is shut. A
- * plan made in the middle of the week has a brief of its own time and is not compared.
+ * otherwise keep every rule of a brief that leaves work out, or show a gate open that is shut.
  */
 final class BriefProof {
   private static final String RULE = "brief-of-the-week";
@@ -58,13 +57,47 @@ final class BriefProof {
           new Finding(
               RULE, told.name(), "name, week, horizon or goals differ from the week folder's"));
     }
+    gates(file, given.get(), findings);
+    if (findings.isEmpty()
+        && file.yardstick().isPresent()
+        && !file.yardstick().get().equals(YardstickDesk.of(given.get(), file.plan()))) {
+      findings.add(
+          new Finding(
+              RULE,
+              "yardstick",
+              "bounds, or the plan by hand, are not those of this week and plan"));
+    }
+    return findings;
+  }
+
+  /**
+   * A plan made in the middle of the week, against the week after the events it knew. When lots are
+   * ready depends on how much was frozen and is not compared.
+   */
+  static List<Finding> later(PlanFile file, PreparedWeek given) {
+    List<Finding> findings = new ArrayList<>();
+    Brief told = file.brief();
+    Brief now = given.brief();
+    compare("lots", anyTime(told.lots()), anyTime(now.lots()), Lot::id, findings);
+    compare("lines", told.lines(), now.lines(), LineSpec::id, findings);
+    compare("carriers", told.carriers(), now.carriers(), CarrierSpec::id, findings);
+    compare("kits", told.kits(), now.kits(), Kit::id, findings);
+    compare("supplies", told.supplies(), now.supplies(), Supply::materialId, findings);
+    gates(file, given, findings);
+    return findings;
+  }
+
+  private static List<Lot> anyTime(List<Lot> lots) {
+    return lots.stream().map(l -> LotChange.of(l).ready(0).made()).toList();
+  }
+
+  private static void gates(PlanFile file, PreparedWeek given, List<Finding> findings) {
     compare(
         "gates of parts",
         byPart(file.gates()),
-        byPart(GateList.of(given.get())),
+        byPart(GateList.of(given)),
         gates -> part(gates.get(0)),
         findings);
-    return findings;
   }
 
   /** A part may be asked the same gate more than once, so that only all its gates have a name. */

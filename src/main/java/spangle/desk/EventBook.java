@@ -146,8 +146,18 @@ public final class EventBook {
   private static List<String> words(List<Problem> problems, Severity atLeast) {
     return problems.stream()
         .filter(p -> p.severity().compareTo(atLeast) <= 0)
-        .map(p -> p.why() + "; " + p.remedy())
+        .map(EventBook::sentence)
         .toList();
+  }
+
+  /** Key and value first: the line of the log is not there for the person to look at. */
+  private static String sentence(Problem p) {
+    String key =
+        p.field().isEmpty()
+            ? ""
+            : p.field() + (p.value().isEmpty() ? "" : " '" + p.value() + "'") + ": ";
+    String limit = p.limit().isEmpty() ? "" : " (" + p.limit() + ")";
+    return key + p.why() + limit + "; " + p.remedy();
   }
 
   /** What the plan people work by has against it. */

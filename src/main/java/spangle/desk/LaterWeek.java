@@ -27,33 +27,7 @@ final class LaterWeek {
   static PreparedWeek of(WeekInput input, int moreDays) {
     Shop s = input.shop();
     int days = Math.min(LONGEST_DAYS, s.horizonDays() + moreDays);
-    Shop longer =
-        new Shop(
-            s.name(),
-            s.weekStart(),
-            days,
-            s.standard(),
-            s.shifts(),
-            s.exceptions(),
-            s.maintenance(),
-            s.lines(),
-            s.colourChange(),
-            s.clearances(),
-            s.defaults(),
-            s.gaugeTable());
-    return BriefMaker.prepare(
-        new WeekInput(
-            input.name(),
-            longer,
-            input.catalogue(),
-            input.jobs(),
-            input.kits(),
-            input.gates(),
-            input.events(),
-            input.problems(),
-            input.rows(),
-            input.digests(),
-            input.overlay()));
+    return BriefMaker.prepare(input.withShop(s.lasting(days)));
   }
 
   /** The brief, and behind its end the hours of the longer one; lots as given. */
@@ -67,29 +41,10 @@ final class LaterWeek {
     int end = brief.horizonMin();
     List<LineSpec> lines = new ArrayList<>();
     for (LineSpec line : brief.lines()) {
-      lines.add(
-          new LineSpec(
-              line.id(),
-              line.name(),
-              line.kind(),
-              line.before().stream().map(s -> station(s, later, end)).toList(),
-              line.machines().stream().map(m -> machine(m, later, end)).toList(),
-              line.after().stream().map(s -> station(s, later, end)).toList(),
-              line.settings(),
-              line.settingChange()));
+      lines.add(BriefChange.line(line, s -> station(s, later, end), m -> machine(m, later, end)));
     }
-    return new Brief(
-        brief.name(),
-        brief.monday(),
-        Math.max(end, longer.horizonMin()),
-        lines,
-        brief.carriers(),
-        lots,
-        brief.kits(),
-        brief.supplies(),
-        brief.goals(),
-        brief.frozen(),
-        brief.announced());
+    int until = Math.max(end, longer.horizonMin());
+    return BriefChange.made(brief, until, lines, brief.carriers(), lots, brief.supplies());
   }
 
   private static StationSpec station(StationSpec s, Map<String, WorkCalendar> later, int end) {

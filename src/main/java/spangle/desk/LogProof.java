@@ -14,6 +14,7 @@ import spangle.intake.week.Job;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.WeekInput;
 import spangle.plan.Finding;
+import spangle.plan.event.EventLog;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanFileException;
 import spangle.plan.json.Replanned;
@@ -46,18 +47,31 @@ final class LogProof {
     }
     try {
       PlanFile kept = PlanShelf.read(before);
-      return LogAudit.of(
-          new LogAudit.Case(
-              kept.brief(),
-              kept.plan(),
-              kept.replanned().map(r -> r.known(input.get().events())).orElse(0),
-              input.get().events(),
-              from.events(),
-              from.atMin(),
-              file.brief(),
-              file.plan(),
-              orders(input.get(), file),
-              sheets(from, file.version())));
+      EventLog heard =
+          new EventLog(
+              input.get().events().events().stream()
+                  .filter(e -> e.number() <= from.events())
+                  .toList());
+      ReplanStart start =
+          ReplanStart.of(input.get().withEvents(heard), kept, from.atMin(), from.atMin());
+      List<Finding> findings = new ArrayList<>(BriefProof.later(file, start.week()));
+      if (file.version().equals(from.keptVersion())) {
+        findings.add(new Finding(RULE, name, "this plan has the same letter"));
+      }
+      findings.addAll(
+          LogAudit.of(
+              new LogAudit.Case(
+                  kept.brief(),
+                  kept.plan(),
+                  kept.replanned().map(r -> r.known(input.get().events())).orElse(0),
+                  input.get().events(),
+                  from.events(),
+                  from.atMin(),
+                  file.brief(),
+                  file.plan(),
+                  orders(input.get(), file),
+                  sheets(from, file.version()))));
+      return findings;
     } catch (PlanFileException notAPlan) {
       return List.of(new Finding(RULE, name, String.valueOf(notAPlan.getMessage())));
     }

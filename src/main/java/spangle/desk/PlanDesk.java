@@ -143,7 +143,8 @@ public final class PlanDesk {
     requireOwnFolder(folder, out);
     Map<String, byte[]> files = new TreeMap<>(ReportFiles.render(made.report()));
     files.put(
-        "plan.json", PlanJson.write(planFile(folder, overlay, out, made, "A", Optional.empty())));
+        "plan.json",
+        PlanJson.write(planFile(folder, overlay, out, made, PlanHistory.FIRST, Optional.empty())));
     WholeFolder.replace(out, files);
     return new ArrayList<>(files.keySet());
   }

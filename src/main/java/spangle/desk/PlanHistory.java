@@ -20,6 +20,9 @@ public final class PlanHistory {
   /** Folder of the earlier versions. */
   static final String EARLIER = "earlier";
 
+  /** Letter of a plan from the beginning of the week. */
+  static final String FIRST = "A";
+
   private final Path folder;
   private final PlanFile current;
   private final String sha256;

@@ -90,6 +90,20 @@ public final class PlanShelf {
     if (overlay.isPresent() && file.overlay().isPresent()) {
       overlayChanged(overlay.get(), file.overlay().get()).ifPresent(changed::add);
     }
+    if (file.inputs().isEmpty()) {
+      findings.add(
+          new Finding(
+              "inputs-named",
+              "version " + file.version(),
+              "names no file it was made from, so nobody can say whether one has changed"));
+    }
+    if (file.replanned().isEmpty() && !file.version().equals(PlanHistory.FIRST)) {
+      findings.add(
+          new Finding(
+              "inputs-named",
+              "version " + file.version(),
+              "a plan from the beginning of the week has the letter " + PlanHistory.FIRST));
+    }
     if (changed.isEmpty() && file.replanned().isEmpty()) {
       findings.addAll(BriefProof.of(file, week, overlay));
     }

@@ -77,7 +77,7 @@ record ReplanStart(
             happened.cancelled(),
             happened.reworks());
     PreparedWeek prepared = BriefMaker.prepare(happened.input(), standing);
-    Brief now = withLots(prepared.brief(), chains.withLost(prepared.brief().lots()));
+    Brief now = BriefChange.lots(prepared.brief(), chains.withLost(prepared.brief().lots()));
     FrozenFront front = new FrozenFront(kept, now, state, events, known, atMin);
     front.freeze(freezeUntilMin);
     Brief brief = fromNowOn(now, front, atMin);
@@ -85,21 +85,6 @@ record ReplanStart(
         new PreparedWeek(
             prepared.input(), brief, prepared.parts(), prepared.held(), prepared.gates());
     return new ReplanStart(week, front.open(), state, happened, front.forced());
-  }
-
-  private static Brief withLots(Brief b, List<Lot> lots) {
-    return new Brief(
-        b.name(),
-        b.monday(),
-        b.horizonMin(),
-        b.lines(),
-        b.carriers(),
-        lots,
-        b.kits(),
-        b.supplies(),
-        b.goals(),
-        b.frozen(),
-        b.announced());
   }
 
   /** No station works before the minute, no open lot is ready before it. */
@@ -120,7 +105,7 @@ record ReplanStart(
         b.lines().stream().map(l -> line(l, atMin)).toList(),
         b.carriers(),
         b.lots().stream()
-            .map(l -> fixed.contains(l.id()) ? l : ready(l, Math.max(l.readyMin(), atMin)))
+            .map(l -> fixed.contains(l.id()) ? l : LaterWeek.notBefore(l, atMin))
             .toList(),
         b.kits(),
         b.supplies(),
@@ -129,28 +114,20 @@ record ReplanStart(
         today);
   }
 
-  private static LineSpec line(LineSpec l, int atMin) {
-    return new LineSpec(
-        l.id(),
-        l.name(),
-        l.kind(),
-        l.before().stream().map(s -> station(s, atMin)).toList(),
-        l.machines().stream()
-            .map(
-                m ->
-                    new MachineSpec(
-                        m.id(),
-                        m.name(),
-                        m.capacityUnits(),
-                        m.maxMassKg(),
-                        after(m.calendar(), atMin),
-                        m.initialSetting(),
-                        m.turnaroundMin(),
-                        m.kgPerHour()))
-            .toList(),
-        l.after().stream().map(s -> station(s, atMin)).toList(),
-        l.settings(),
-        l.settingChange());
+  private static LineSpec line(LineSpec line, int atMin) {
+    return BriefChange.line(line, s -> station(s, atMin), m -> machine(m, atMin));
+  }
+
+  private static MachineSpec machine(MachineSpec m, int atMin) {
+    return new MachineSpec(
+        m.id(),
+        m.name(),
+        m.capacityUnits(),
+        m.maxMassKg(),
+        after(m.calendar(), atMin),
+        m.initialSetting(),
+        m.turnaroundMin(),
+        m.kgPerHour());
   }
 
   private static StationSpec station(StationSpec s, int atMin) {
@@ -166,34 +143,6 @@ record ReplanStart(
 
   private static WorkCalendar after(WorkCalendar calendar, int atMin) {
     return atMin <= 0 ? calendar : calendar.without(new Span(0, atMin));
-  }
-
-  private static Lot ready(Lot l, int readyMin) {
-    return new Lot(
-        l.id(),
-        l.jobId(),
-        l.partId(),
-        l.label(),
-        l.pieces(),
-        l.leg(),
-        l.after(),
-        l.lineId(),
-        l.finish(),
-        l.alone(),
-        l.batchGroup(),
-        readyMin,
-        l.dueMin(),
-        l.weight(),
-        l.lastLeg(),
-        l.dwells(),
-        l.machines(),
-        l.carriers(),
-        l.item(),
-        l.visits(),
-        l.areaM2(),
-        l.massKg(),
-        l.materialKg(),
-        l.kitIds());
   }
 
   /** The lots of the plan so far by part: what is settled and what is open. */

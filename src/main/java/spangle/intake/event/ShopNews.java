@@ -22,29 +22,13 @@ final class ShopNews {
     List<Maintenance> blocks = new ArrayList<>(was.maintenance());
     blocks.addAll(broken(was, events));
     List<ShopLine> lines = was.lines().stream().map(l -> line(l, events)).toList();
-    Shop now = with(was, blocks, lines);
+    Shop now = was.with(blocks, lines);
     for (Event event : events) {
       if (event.kind() == EventKind.ABSENT) {
         blocks.addAll(absent(now, event, atMin));
       }
     }
-    return with(was, blocks, lines);
-  }
-
-  private static Shop with(Shop was, List<Maintenance> blocks, List<ShopLine> lines) {
-    return new Shop(
-        was.name(),
-        was.weekStart(),
-        was.horizonDays(),
-        was.standard(),
-        was.shifts(),
-        was.exceptions(),
-        blocks,
-        lines,
-        was.colourChange(),
-        was.clearances(),
-        was.defaults(),
-        was.gaugeTable());
+    return was.with(blocks, lines);
   }
 
   private static List<Maintenance> broken(Shop shop, List<Event> events) {
@@ -74,7 +58,7 @@ final class ShopNews {
   private static List<Maintenance> absent(Shop shop, Event event, int atMin) {
     List<Maintenance> blocks = new ArrayList<>();
     double factor = event.figures().factor().orElse(1);
-    int from = Math.max(event.atMin(), atMin);
+    int from = Math.max(event.figures().fromMin().orElse(event.atMin()), atMin);
     int until = Math.min(event.figures().untilMin().orElse(from), shop.horizonMin());
     for (ShopLine line : shop.lines()) {
       for (StationUse use : line.stations()) {

@@ -8,6 +8,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import spangle.equipment.KettleProfile;
+import spangle.equipment.Profile;
+import spangle.equipment.StationProfile;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
@@ -27,10 +30,18 @@ import spangle.plan.event.EventLog;
  */
 final class EventReader {
   private static final int MOST_PIECES = 10_000_000;
+  private static final Set<StationProfile.Kind> BATHS =
+      Set.of(
+          StationProfile.Kind.DEGREASE,
+          StationProfile.Kind.RINSE,
+          StationProfile.Kind.PICKLE,
+          StationProfile.Kind.FLUX,
+          StationProfile.Kind.QUENCH);
   private final Times times;
   private final List<Job> jobs;
   private final Set<String> jobIds;
   private final Set<String> stations;
+  private final Set<String> dry;
   private final Set<String> materials;
 
   private EventReader(Times times, List<Job> jobs, Shop shop, Catalogue store) {
@@ -40,9 +51,21 @@ final class EventReader {
     jobs.forEach(j -> this.jobIds.add(j.id()));
     this.stations = new LinkedHashSet<>();
     shop.lines().forEach(l -> l.stations().forEach(s -> stations.add(s.id())));
+    this.dry = new LinkedHashSet<>();
+    shop.lines()
+        .forEach(
+            l ->
+                l.stations().stream()
+                    .filter(s -> !bath(s.profile()))
+                    .forEach(s -> dry.add(s.id())));
     this.materials = new LinkedHashSet<>();
     store.coatings().forEach(c -> materials.add(c.id()));
     store.zinc().ifPresent(z -> materials.add(z.id()));
+  }
+
+  private static boolean bath(Profile profile) {
+    return profile instanceof KettleProfile
+        || (profile instanceof StationProfile station && BATHS.contains(station.kind()));
   }
 
   static EventLog read(
@@ -102,10 +125,9 @@ final class EventReader {
     Event.Figures figures = figures(f, asked, number);
     String load = asked.contains(EventField.LOAD) ? name(f, EventField.LOAD) : "";
     String lot = asked.contains(EventField.LOT) ? f.text("lot") : "";
-    if (at.isPresent()
-        && figures.untilMin().isPresent()
-        && figures.untilMin().getAsInt() <= at.getAsInt()) {
-      bad(f, "until", f.text("until"), "it lies before the event itself", "give a later time");
+    at.ifPresent(minute -> inOrder(f, minute, figures));
+    if (kind.get() == EventKind.LEVEL && !station.isEmpty() && dry.contains(station)) {
+      bad(f, "station", station, "it is no bath and has no level", "name a tank or a kettle");
     }
     if (gate.equals("vents") && Set.copyOf(openedBy).size() < 2) {
       bad(
@@ -115,9 +137,7 @@ final class EventReader {
           "holes are looked through by two people, each signs",
           "let 2 sign, in opened_by");
     }
-    if (kind.get() == EventKind.PRIORITY_CHANGED
-        && figures.priority().isEmpty()
-        && figures.dueMin().isEmpty()) {
+    if (kind.get() == EventKind.PRIORITY_CHANGED && !f.has("priority") && !f.has("due")) {
       bad(f, "what", "priority-changed", "nothing changes", "give priority or due");
     }
     f.finish();
@@ -142,10 +162,27 @@ final class EventReader {
             note));
   }
 
+  /** What begins or ends does so after it was reported, and ends after it begins. */
+  private static void inOrder(Fields f, int at, Event.Figures figures) {
+    int from = figures.fromMin().orElse(at);
+    if (from < at) {
+      bad(f, "from", f.text("from"), "it lies before the event itself", "give a later time");
+    } else if (figures.untilMin().orElse(Integer.MAX_VALUE) <= from) {
+      String before = from > at ? "it lies before 'from'" : "it lies before the event itself";
+      bad(f, "until", f.text("until"), before, "give a later time");
+    }
+    if (figures.dueMin().orElse(Integer.MAX_VALUE) <= at) {
+      bad(f, "due", f.text("due"), "it lies before the event itself", "give a later time");
+    }
+  }
+
   private Event.Figures figures(Fields f, Set<EventField> asked, int number) {
     return new Event.Figures(
         asked.contains(EventField.COUNT) ? f.whole("count", 1, MOST_PIECES) : OptionalInt.empty(),
         number(f, asked, EventField.AMOUNT, 0.001, 1_000_000),
+        asked.contains(EventField.FROM)
+            ? minute(f, "from", Times.Edge.START, false)
+            : OptionalInt.empty(),
         asked.contains(EventField.UNTIL)
             ? minute(f, "until", Times.Edge.END, false)
             : OptionalInt.empty(),

@@ -54,4 +54,30 @@ public record Shop(
   public Optional<ShopLine> line(String id) {
     return lines.stream().filter(l -> l.id().equals(id)).findFirst();
   }
+
+  /** The same shop, looked at for so many days. */
+  public Shop lasting(int days) {
+    return with(days, maintenance, lines);
+  }
+
+  /** The same shop with other blocks of maintenance and other lines. */
+  public Shop with(List<Maintenance> blocks, List<ShopLine> others) {
+    return with(horizonDays, blocks, others);
+  }
+
+  private Shop with(int days, List<Maintenance> blocks, List<ShopLine> others) {
+    return new Shop(
+        name,
+        weekStart,
+        days,
+        standard,
+        shifts,
+        exceptions,
+        blocks,
+        others,
+        colourChange,
+        clearances,
+        defaults,
+        gaugeTable);
+  }
 }

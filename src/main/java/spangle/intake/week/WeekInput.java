@@ -55,6 +55,18 @@ public record WeekInput(
     digests = new TreeMap<>(digests);
   }
 
+  /** The same week in a shop that is otherwise. */
+  public WeekInput withShop(Shop other) {
+    return new WeekInput(
+        name, other, catalogue, jobs, kits, gates, events, problems, rows, digests, overlay);
+  }
+
+  /** The same week with other events. */
+  public WeekInput withEvents(EventLog others) {
+    return new WeekInput(
+        name, shop, catalogue, jobs, kits, gates, others, problems, rows, digests, overlay);
+  }
+
   /** The same week with other jobs, for a question about some of them. */
   public WeekInput withJobs(List<Job> others) {
     return new WeekInput(

@@ -43,6 +43,7 @@ public record Event(
    *
    * @param count pieces
    * @param amount kilograms or litres
+   * @param fromMin from when on
    * @param untilMin until when, or the new time
    * @param factor how many times longer
    * @param siPct silicon, per cent
@@ -55,6 +56,7 @@ public record Event(
   public record Figures(
       OptionalInt count,
       OptionalDouble amount,
+      OptionalInt fromMin,
       OptionalInt untilMin,
       OptionalDouble factor,
       OptionalDouble siPct,
@@ -68,6 +70,7 @@ public record Event(
         new Figures(
             OptionalInt.empty(),
             OptionalDouble.empty(),
+            OptionalInt.empty(),
             OptionalInt.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),

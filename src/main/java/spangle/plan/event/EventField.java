@@ -20,6 +20,8 @@ public enum EventField {
   AMOUNT,
   /** Maker's lot number. */
   LOT,
+  /** From when on; without it, from when it was reported. */
+  FROM,
   /** Until when, or at which new time. */
   UNTIL,
   /** How many times longer. */

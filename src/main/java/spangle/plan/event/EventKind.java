@@ -5,6 +5,7 @@ import static spangle.plan.event.EventField.COUNT;
 import static spangle.plan.event.EventField.DUE;
 import static spangle.plan.event.EventField.EVENT;
 import static spangle.plan.event.EventField.FACTOR;
+import static spangle.plan.event.EventField.FROM;
 import static spangle.plan.event.EventField.GATE;
 import static spangle.plan.event.EventField.JOB;
 import static spangle.plan.event.EventField.LEVEL_DOWN_MM;
@@ -50,8 +51,8 @@ public enum EventKind {
   REPAIRED(List.of(STATION), List.of()),
   /** From now on every stay at a station takes longer (old acid); factor 1 ends it. */
   SLOW(List.of(STATION, FACTOR), List.of()),
-  /** People are missing: the station works one part in {@code factor} of its hours until then. */
-  ABSENT(List.of(STATION, FACTOR, UNTIL), List.of()),
+  /** People are missing: the station works one part in {@code factor} of its hours. */
+  ABSENT(List.of(STATION, FACTOR, UNTIL), List.of(FROM)),
   /** Powder, paint or zinc came. */
   DELIVERED(List.of(MATERIAL, AMOUNT), List.of(LOT)),
   /** What was ordered of a material comes at another time. */

@@ -116,6 +116,9 @@ public final class PlanJson {
     if (mapping instanceof UnrecognizedPropertyException unknown) {
       return "a plan has no key \"" + unknown.getPropertyName() + "\" here";
     }
+    if (mapping.getCause() instanceof NullPointerException) {
+      return "a list in it holds null where something must stand";
+    }
     if (mapping.getCause() instanceof IllegalArgumentException refused) {
       return String.valueOf(refused.getMessage());
     }

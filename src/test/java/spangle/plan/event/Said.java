@@ -31,6 +31,7 @@ public final class Said {
         new Event.Figures(
             n.count(),
             n.amount(),
+            n.fromMin(),
             OptionalInt.of(untilMin),
             n.factor(),
             n.siPct(),
@@ -66,6 +67,7 @@ public final class Said {
     return new Event.Figures(
         count == 0 ? OptionalInt.empty() : OptionalInt.of(count),
         n.amount(),
+        n.fromMin(),
         n.untilMin(),
         n.factor(),
         n.siPct(),
