@@ -96,6 +96,33 @@ class FoldingTest {
     }
   }
 
+  /**
+   * 60 degrees, 4 mm outside: two tangents of 30 degrees each, which meet the radii of 15 and 45
+   * degrees at 4 / cos 15. The bend line lies along x then, the flange towards -y.
+   */
+  @Test
+  void theRoundOfABendIsHeldByItsTangents() {
+    double zone = Math.toRadians(60) * 2.65;
+    double reach = 4 / Math.cos(Math.toRadians(15));
+    for (boolean up : new boolean[] {true, false}) {
+      Folded part = Folding.of(sheet(80, 40), List.of(across(50, 40, 60, up)), 2).orElseThrow();
+      for (double degrees : new double[] {15, 45}) {
+        double y = -50 + zone / 2 - reach * Math.sin(Math.toRadians(degrees));
+        double z = (up ? 1 : -1) * (3 - reach * Math.cos(Math.toRadians(degrees)));
+        for (double x : new double[] {0, 40}) {
+          assertThat(part.corners())
+              .anyMatch(
+                  c ->
+                      Math.abs(c.xMm() - x) < 1e-5
+                          && Math.abs(c.yMm() - y) < 1e-5
+                          && Math.abs(c.zMm() - z) < 1e-5);
+        }
+      }
+      // Four of the round; two faces of five points of a closed outline, above and below.
+      assertThat(part.corners()).hasSize(4 + 2 * 5 * 2);
+    }
+  }
+
   @Test
   void aBendLineInsideTheSheetBendsNothing() {
     Bend inside = new Bend(new BendLine(new Point(40, 20), new Point(60, 20), "test"), 90, true, 2);
