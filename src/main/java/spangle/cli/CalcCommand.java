@@ -1,7 +1,10 @@
 package spangle.cli;
 
-import java.util.List;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -14,14 +17,18 @@ import picocli.CommandLine.Spec;
     description = "One number with its working and its source, for the phone call.")
 final class CalcCommand implements Callable<Integer> {
   /** What can be calculated, by name. */
-  static final List<Class<?>> COMMANDS =
-      List.of(
-          AreaCommand.class,
-          CureCommand.class,
-          LiquidCommand.class,
-          PowderCommand.class,
-          VentsCommand.class,
-          ZincCommand.class);
+  static final Map<String, Supplier<Class<?>>> COMMANDS = commands();
+
+  private static Map<String, Supplier<Class<?>>> commands() {
+    Map<String, Supplier<Class<?>>> commands = new LinkedHashMap<>();
+    commands.put("area", () -> AreaCommand.class);
+    commands.put("cure", () -> CureCommand.class);
+    commands.put("liquid", () -> LiquidCommand.class);
+    commands.put("powder", () -> PowderCommand.class);
+    commands.put("vents", () -> VentsCommand.class);
+    commands.put("zinc", () -> ZincCommand.class);
+    return Collections.unmodifiableMap(commands);
+  }
 
   @Spec
   @SuppressWarnings("NullAway.Init")

@@ -28,7 +28,7 @@ final class FitWords {
   /** A part of a week: the answer, its gates and holes, every station. */
   static void print(PartFit fit, PrintWriter out) {
     out.println(fit.job() + "/" + fit.part() + " " + fit.name());
-    if (fit.gates().stream().anyMatch(GateState::isShut)) {
+    if (fit.shut()) {
       out.println("NOT TO BE HUNG: a gate is shut");
     }
     body(fit.answer(), out);
@@ -37,6 +37,7 @@ final class FitWords {
         .forEach(
             g ->
                 out.println("Gate " + g.line() + (g.isShut() ? "; opens with: " + g.opens() : "")));
+    list(out, "Question ", fit.questions());
     for (PartFit.HollowHoles hollow : fit.hollows()) {
       out.println("Holes: " + hollow.count() + " x " + hollow.need().hollow().words());
       hollow.need().vent().ifPresent(h -> out.println("  vent  " + holes(h)));
@@ -142,6 +143,7 @@ final class FitWords {
         .put("job", fit.job())
         .put("part", fit.part())
         .put("gates", fit.gates().stream().map(FitWords::json).toList())
+        .put("questions", fit.questions())
         .put("holes", fit.hollows().stream().map(FitWords::json).toList())
         .put("stations", fit.stations().stream().map(FitWords::json).toList())
         .put("validity", fit.validity());

@@ -5,8 +5,12 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,21 +27,25 @@ public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";
 
   /** All commands, by name. */
-  private static final List<Class<?>> COMMANDS =
-      List.of(
-          AuditCommand.class,
-          BackCommand.class,
-          CalcCommand.class,
-          CheckCommand.class,
-          CompareCommand.class,
-          EventCommand.class,
-          FitCommand.class,
-          OrderCommand.class,
-          PlanCommand.class,
-          PromiseCommand.class,
-          ReplanCommand.class,
-          TemplateCommand.class,
-          WhyCommand.class);
+  private static final Map<String, Supplier<Class<?>>> COMMANDS = commands();
+
+  private static Map<String, Supplier<Class<?>>> commands() {
+    Map<String, Supplier<Class<?>>> commands = new LinkedHashMap<>();
+    commands.put("audit", () -> AuditCommand.class);
+    commands.put("back", () -> BackCommand.class);
+    commands.put("calc", () -> CalcCommand.class);
+    commands.put("check", () -> CheckCommand.class);
+    commands.put("compare", () -> CompareCommand.class);
+    commands.put("event", () -> EventCommand.class);
+    commands.put("fit", () -> FitCommand.class);
+    commands.put("order", () -> OrderCommand.class);
+    commands.put("plan", () -> PlanCommand.class);
+    commands.put("promise", () -> PromiseCommand.class);
+    commands.put("replan", () -> ReplanCommand.class);
+    commands.put("template", () -> TemplateCommand.class);
+    commands.put("why", () -> WhyCommand.class);
+    return Collections.unmodifiableMap(commands);
+  }
 
   @Spec
   @SuppressWarnings("NullAway.Init")
@@ -69,6 +77,8 @@ public final class Spangle implements Callable<Integer> {
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     Complaints complaints = new Complaints();
+    // No argument is a date or a database thing: looking for their classes costs a quick answer.
+    System.setProperty("picocli.converters.excludes", "java\\.(time|sql)\\..*");
     try {
       CommandLine line = new CommandLine(new Spangle());
       Subcommands.add(line, COMMANDS, args, 0);

@@ -1,6 +1,8 @@
 package spangle.cli;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -13,19 +15,18 @@ final class Subcommands {
 
   /**
    * Adds the command that is named, or all of them where none is, so that help lists them and a
-   * slip of the finger finds its neighbour.
+   * slip of the finger finds its neighbour. The class of a command that is not named is not loaded.
    *
    * @param line where they are added
-   * @param commands classes with their {@link Command}
+   * @param commands classes with their {@link Command}, by name
    * @param args the command line
    * @param at which of its words names the command
    */
-  static void add(CommandLine line, List<Class<?>> commands, String[] args, int at) {
-    List<Class<?>> named =
-        commands.stream()
-            .filter(command -> at < args.length && name(command).equals(args[at]))
-            .toList();
-    for (Class<?> command : named.isEmpty() ? commands : named) {
+  static void add(
+      CommandLine line, Map<String, Supplier<Class<?>>> commands, String[] args, int at) {
+    Supplier<Class<?>> named = at < args.length ? commands.get(args[at]) : null;
+    for (Supplier<Class<?>> maker : named == null ? commands.values() : List.of(named)) {
+      Class<?> command = maker.get();
       CommandLine sub = new CommandLine(command);
       if (command == CalcCommand.class) {
         add(sub, CalcCommand.COMMANDS, args, at + 1);

@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import spangle.equipment.CarrierProfile;
 import spangle.fit.Body;
@@ -26,17 +28,18 @@ import spangle.fit.gate.GateCase;
 import spangle.fit.vent.HolePlaces;
 import spangle.fit.vent.HungHollow;
 import spangle.fit.vent.Vents;
-import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.AskedPart;
 import spangle.intake.brief.KettleWays;
 import spangle.intake.brief.PaintWays;
 import spangle.intake.brief.PartBodies;
 import spangle.intake.brief.PartGates;
-import spangle.intake.brief.PreparedWeek;
 import spangle.intake.brief.ZincWay;
+import spangle.intake.read.PartName;
 import spangle.intake.read.ProfileShelf;
 import spangle.intake.read.WeekReader;
 import spangle.intake.source.Near;
 import spangle.intake.week.Job;
+import spangle.intake.week.PartLine;
 import spangle.intake.week.Shop;
 import spangle.intake.week.WeekInput;
 import spangle.measure.Box;
@@ -50,10 +53,10 @@ public final class FitDesk {
 
   private static final Optional<FitAnswer> NONE = Optional.empty();
 
-  private final PreparedWeek week;
+  private final AskedPart asked;
 
-  private FitDesk(PreparedWeek week) {
-    this.week = week;
+  private FitDesk(AskedPart asked) {
+    this.asked = asked;
   }
 
   /**
@@ -67,93 +70,101 @@ public final class FitDesk {
 
   /** Asks for a part by its name, its job's name where that has one part, or {@code JOB/PART}. */
   public static Asked part(Path folder, String name) {
-    WeekReader.Reading reading = WeekReader.read(folder);
-    if (reading.stopped()) {
+    PartName wanted = new PartName(name);
+    WeekReader.Reading quick = WeekReader.readFor(folder, wanted);
+    if (quick.stopped()) {
+      return unusable(folder, quick);
+    }
+    WeekInput input = quick.input().orElseThrow();
+    List<Row> meant = meant(input, wanted);
+    if (meant.isEmpty()) {
+      // Only now are the other names wanted, to say which are near.
+      WeekReader.Reading whole = WeekReader.read(folder);
+      if (whole.stopped()) {
+        return unusable(folder, whole);
+      }
+      input = whole.input().orElseThrow();
+      meant = meant(input, wanted);
+      if (meant.isEmpty()) {
+        return new Asked(Optional.empty(), unknown(name, input), false);
+      }
+    }
+    if (meant.size() > 1) {
       return new Asked(
           Optional.empty(),
-          folder
-              + " cannot be used: "
-              + reading.problems().stream()
-                  .findFirst()
-                  .map(p -> p.place().words() + ": " + p.why())
-                  .orElse("nothing can be read")
-              + "; see 'spangle check'",
-          true);
+          "'"
+              + name
+              + "' stands for several parts: say "
+              + String.join(" or ", meant.stream().map(Row::words).toList()),
+          false);
     }
-    WeekInput input = reading.input().orElseThrow();
-    List<Named> all = named(input);
-    List<Named> meant = all.stream().filter(part -> part.isMeant(name)).toList();
-    if (meant.size() != 1) {
-      return new Asked(Optional.empty(), notOne(name, meant, all), false);
-    }
-    FitDesk desk = new FitDesk(BriefMaker.prepare(only(input, meant.get(0))));
-    return desk.week.parts().stream()
-        .findFirst()
-        .map(desk::answer)
+    Row row = meant.get(0);
+    return AskedPart.of(input, row.job(), row.line())
+        .map(part -> new FitDesk(part).answer(part.part()))
         .orElseGet(
             () ->
                 new Asked(
                     Optional.empty(),
-                    meant.get(0).words() + " has no size: give its shape or its outside size",
+                    row.words() + " has no size: give its shape or its outside size",
                     false));
   }
 
-  /** A part by its names. */
-  private record Named(String job, String part) {
+  private static Asked unusable(Path folder, WeekReader.Reading reading) {
+    return new Asked(
+        Optional.empty(),
+        folder
+            + " cannot be used: "
+            + reading.problems().stream()
+                .findFirst()
+                .map(p -> p.place().words() + ": " + p.why())
+                .orElse("nothing can be read")
+            + "; see 'spangle check'",
+        true);
+  }
+
+  /** An accepted row by its names. */
+  private record Row(Job job, PartLine line) {
     String words() {
-      return job + "/" + part;
-    }
-
-    boolean isMeant(String name) {
-      String wanted = name.strip().replaceAll("\\s+", "/");
-      return wanted.equalsIgnoreCase(words())
-          || wanted.equalsIgnoreCase(part)
-          || wanted.equalsIgnoreCase(job);
+      return job.id() + "/" + line.id();
     }
   }
 
-  private static List<Named> named(WeekInput input) {
-    return input.jobs().stream()
-        .flatMap(job -> job.parts().stream().map(part -> new Named(job.id(), part.id())))
-        .toList();
-  }
-
-  /** The week with this part alone: the others are not measured and not hung. */
-  private static WeekInput only(WeekInput input, Named part) {
-    List<Job> jobs =
-        input.jobs().stream()
-            .filter(job -> job.id().equals(part.job()))
-            .map(
-                job ->
-                    new Job(
-                        job.id(),
-                        job.customer(),
-                        job.parts().stream().filter(p -> p.id().equals(part.part())).toList()))
-            .toList();
-    return input.withJobs(jobs);
-  }
-
-  private static String notOne(String name, List<Named> meant, List<Named> all) {
-    List<String> names = (meant.isEmpty() ? all : meant).stream().map(Named::words).toList();
-    if (!meant.isEmpty()) {
-      return "'" + name + "' stands for several parts: say " + String.join(" or ", names);
+  private static List<Row> meant(WeekInput input, PartName wanted) {
+    List<Row> meant = new ArrayList<>();
+    for (Job job : input.jobs()) {
+      for (PartLine line : job.parts()) {
+        if (wanted.means(job.id(), line.id())) {
+          meant.add(new Row(job, line));
+        }
+      }
     }
-    List<String> known = new ArrayList<>(names);
-    all.forEach(part -> known.addAll(List.of(part.job(), part.part())));
+    return meant;
+  }
+
+  private static String unknown(String name, WeekInput week) {
+    List<String> known = new ArrayList<>();
+    for (Job job : week.jobs()) {
+      job.parts().forEach(part -> known.add(new Row(job, part).words()));
+    }
+    String example = known.isEmpty() ? "J-1/P-1" : known.get(0);
+    for (Job job : week.jobs()) {
+      known.add(job.id());
+      job.parts().forEach(part -> known.add(part.id()));
+    }
     return "no accepted part of this week is called '"
         + name
         + "'"
         + Near.hint(name, known)
         + "; name it as JOB/PART, for example "
-        + names.stream().findFirst().orElse("J-1/P-1");
+        + example;
   }
 
   private Asked answer(PartFacts part) {
-    Shop shop = week.input().shop();
+    Shop shop = asked.input().shop();
     List<ZincWay> ways = KettleWays.of(shop);
-    PartBodies bodies = new PartBodies(week.input(), List.of());
+    PartBodies bodies = new PartBodies(asked.input(), List.of());
     Optional<KettleWays.Best> zinc =
-        onZinc(part) && !part.spun() ? best(ways, part, bodies) : Optional.empty();
+        onZinc(part) && !part.spun() ? best(ways, part) : Optional.empty();
     List<KettleWay> paint = paintKind(part).map(kind -> PaintWays.of(shop, kind)).orElse(List.of());
     FitRequest room =
         new FitRequest(bodies.of(part), OptionalDouble.of(part.massKg()), 0, FitRules.ROOM);
@@ -170,7 +181,7 @@ public final class FitDesk {
       return new Asked(
           Optional.empty(), "the shop has no line for the route '" + part.route() + "'", false);
     }
-    Optional<PartGates> gates = week.gates(part.jobId(), part.partId());
+    PartGates gates = asked.gates();
     return new Asked(
         Optional.of(
             new PartFit(
@@ -181,7 +192,8 @@ public final class FitDesk {
                 zinc.filter(best -> best.answer().equals(answer.get()))
                     .map(best -> best.way().kettle()),
                 stations(zinc, paint, room, bodies.of(part), part.massKg()),
-                gates.map(PartGates::states).orElse(List.of()),
+                gates.states(),
+                questions(),
                 zinc.map(best -> hollows(gates, best.answer(), part)).orElse(List.of()),
                 validity(shop, zinc))),
         "",
@@ -189,12 +201,22 @@ public final class FitDesk {
   }
 
   /** Other kettles are looked at only where those of the shop do not do. */
-  private Optional<KettleWays.Best> best(List<ZincWay> ways, PartFacts part, PartBodies bodies) {
-    Optional<KettleWays.Best> own = KettleWays.best(ways, part, bodies);
+  private Optional<KettleWays.Best> best(List<ZincWay> ways, PartFacts part) {
+    Optional<KettleWays.Best> own = asked.gates().best();
     boolean none = own.map(b -> b.answer().verdict() == Verdict.NO).orElse(false);
     return none
-        ? KettleWays.best(ways, part, new PartBodies(week.input(), otherKettles(ways)))
+        ? KettleWays.best(ways, part, new PartBodies(asked.input(), otherKettles(ways)))
         : own;
+  }
+
+  /** Whatever keeps it out of a plan and is no gate of its own. */
+  private List<String> questions() {
+    Set<String> gates = new HashSet<>();
+    asked.gates().states().forEach(state -> gates.add(state.code()));
+    return asked.shut().stream()
+        .filter(held -> !gates.contains(held.gate()) && !held.gate().equals("does-not-fit"))
+        .map(held -> held.gate() + ": " + held.words() + "; opens with: " + held.opens())
+        .toList();
   }
 
   /** Spun work goes into a basket as it falls. */
@@ -263,9 +285,9 @@ public final class FitDesk {
   }
 
   private List<PartFit.HollowHoles> hollows(
-      Optional<PartGates> gates, FitAnswer answer, PartFacts part) {
+      PartGates gates, FitAnswer answer, PartFacts part) {
     List<PartFit.HollowHoles> hollows = new ArrayList<>();
-    for (GateCase.Member member : gates.map(PartGates::members).orElse(List.of())) {
+    for (GateCase.Member member : gates.members()) {
       hollows.add(
           new PartFit.HollowHoles(
               member.count(),

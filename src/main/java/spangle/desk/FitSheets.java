@@ -39,11 +39,8 @@ public final class FitSheets {
                 ? drawing(fit)
                 : KettleDrawing.low(fit.answer(), fit.kettle(), holes(fit)),
             fit.hollows().stream().map(FitSheets::row).toList(),
-            fit.gates().stream().anyMatch(GateState::isShut),
-            fit.gates().stream()
-                .filter(g -> g.standing() != GateState.Standing.CLEAR)
-                .map(g -> g.line() + (g.isShut() ? ". Opens with: " + g.opens() : ""))
-                .toList(),
+            fit.shut(),
+            gates(fit),
             fit.stations().stream()
                 .map(s -> new FitSheet.Figure(s.name(), FitWording.verdict(s.answer().verdict())))
                 .toList(),
@@ -107,6 +104,15 @@ public final class FitSheets {
 
   private static String verdict(FitAnswer answer) {
     return FitWording.verdict(answer.verdict()).toUpperCase(Locale.ROOT);
+  }
+
+  private static List<String> gates(PartFit fit) {
+    List<String> lines = new ArrayList<>(fit.questions());
+    fit.gates().stream()
+        .filter(g -> g.standing() != GateState.Standing.CLEAR)
+        .map(g -> g.line() + (g.isShut() ? ". Opens with: " + g.opens() : ""))
+        .forEach(lines::add);
+    return lines;
   }
 
   private static List<String> cautions(PartFit fit) {

@@ -18,6 +18,7 @@ import spangle.fit.vent.VentAnswer;
  * @param kettle the kettle; empty for painted work
  * @param stations every station alone
  * @param gates how the gates stand
+ * @param questions what else keeps it out of a plan: a doubt about its row nobody has answered
  * @param hollows holes of every hollow member, for the attitude it hangs in
  * @param validity until when and for which bath it holds
  */
@@ -29,18 +30,25 @@ public record PartFit(
     Optional<KettleProfile> kettle,
     List<StationFit> stations,
     List<GateState> gates,
+    List<String> questions,
     List<HollowHoles> hollows,
     String validity) {
   /** Copies the lists. */
   public PartFit {
     stations = List.copyOf(stations);
     gates = List.copyOf(gates);
+    questions = List.copyOf(questions);
     hollows = List.copyOf(hollows);
   }
 
-  /** Whether a person must act: it does not go in, or a gate is shut. */
+  /** Whether it may not be hung yet: a gate is shut or a question open. */
+  public boolean shut() {
+    return !questions.isEmpty() || gates.stream().anyMatch(GateState::isShut);
+  }
+
+  /** Whether a person must act: it does not go in, a gate is shut, or a question is open. */
   public boolean waits() {
-    return answer.dips() == 0 || gates.stream().anyMatch(GateState::isShut);
+    return answer.dips() == 0 || shut();
   }
 
   /**

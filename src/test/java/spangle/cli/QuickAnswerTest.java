@@ -47,6 +47,46 @@ class QuickAnswerTest {
     }
   }
 
+  /** Also where a week is asked: of its files only what the one part needs is read. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "fit --kettle usable 3.7x1.1x1.9m --size 2.0x1.2x0.5m",
+        "fit --kettle kettle-medium --size 2.0x1.2x0.5m --json",
+        "fit --oven box-oven-large --rack flat-rack --size 1500x1200x80mm",
+        "fit samples/harbour-week H-205/HC-42 --json"
+      })
+  void fitReadsNoMoreThanTheAnswerNeeds(String line) throws Exception {
+    try (Noting loader = new Noting()) {
+      StringWriter out = new StringWriter();
+      Object code =
+          loader
+              .loadClass("spangle.cli.Spangle")
+              .getMethod("run", PrintWriter.class, PrintWriter.class, String[].class)
+              .invoke(null, new PrintWriter(out), new PrintWriter(out), line.split(" "));
+
+      assertThat(code).as(out.toString()).isEqualTo(ExitCode.DONE);
+      assertThat(loader.taken).contains("spangle.cli.FitCommand");
+      for (String unused :
+          new String[] {
+            "org.optaplanner",
+            "org.apache.poi",
+            "org.locationtech",
+            "freemarker",
+            "com.fasterxml.jackson.databind",
+            "spangle.solve",
+            "spangle.audit",
+            "spangle.intake.drawing.Dxf",
+            "spangle.intake.drawing.FlatFile",
+            "spangle.intake.event",
+            "spangle.plan.event.Slippage",
+            "spangle.cli.PlanCommand"
+          }) {
+        assertThat(loader.taken).as(unused).noneMatch(name -> name.startsWith(unused));
+      }
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -31,8 +31,18 @@ final class JobsReader {
   private final AnswerBook answers;
   private final Problems problems;
   private final JobMerge merge;
+  private final Optional<PartName> only;
 
-  JobsReader(WeekFolder folder, ColumnRules columns, AnswerBook answers, Problems problems) {
+  /**
+   * @param only the one part that is asked for; empty for all
+   */
+  JobsReader(
+      WeekFolder folder,
+      ColumnRules columns,
+      AnswerBook answers,
+      Problems problems,
+      Optional<PartName> only) {
+    this.only = only;
     this.folder = folder;
     this.columns = columns;
     this.answers = answers;
@@ -55,6 +65,9 @@ final class JobsReader {
               drawings);
       try {
         for (Datum.Group row : rows(file)) {
+          if (only.isPresent() && !only.get().mayMean(row)) {
+            continue;
+          }
           merge.take(PartRow.read(answers.applied(row), context));
         }
       } catch (UnreadableException broken) {
@@ -70,7 +83,7 @@ final class JobsReader {
             broken.remedy());
       }
     }
-    if (!merge.any()) {
+    if (!merge.any() && only.isEmpty()) {
       problems.add(
           ProblemCode.FILE_MISSING,
           Place.file(FOLDER),
@@ -88,15 +101,15 @@ final class JobsReader {
     String kind = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     switch (kind) {
       case "csv", "tsv", "txt" -> {
-        Optional<String> text = folder.text(file, problems);
+        Optional<String> text = text(file);
         return text.isEmpty() ? List.of() : table(file, CsvSource.read(file, text.get(), problems));
       }
       case "json" -> {
-        Optional<String> text = folder.text(file, problems);
+        Optional<String> text = text(file);
         return text.isEmpty() ? List.of() : tree(file, JsonSource.read(file, text.get(), problems));
       }
       case "yaml", "yml" -> {
-        Optional<String> text = folder.text(file, problems);
+        Optional<String> text = text(file);
         return text.isEmpty() ? List.of() : tree(file, YamlSource.read(file, text.get(), problems));
       }
       case "xlsx", "xlsm" -> {
@@ -113,6 +126,11 @@ final class JobsReader {
         return List.of();
       }
     }
+  }
+
+  private Optional<String> text(String file) {
+    Optional<String> text = folder.text(file, problems);
+    return only.isEmpty() ? text : text.filter(only.get()::mayStandIn);
   }
 
   private void notRead(String file) {

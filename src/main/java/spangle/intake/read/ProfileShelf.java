@@ -77,7 +77,7 @@ public final class ProfileShelf {
    */
   public static Found find(Optional<Path> week, String name) {
     Problems problems = new Problems();
-    Optional<WeekFolder> folder = week.flatMap(path -> WeekFolder.open(path, problems));
+    Optional<WeekFolder> folder = week.flatMap(path -> WeekFolder.open(path, problems, false));
     if (week.isPresent() && folder.isEmpty()) {
       return new Found(Optional.empty(), "there is no week folder " + week.get());
     }

@@ -29,8 +29,11 @@ final class WeekFolder {
   private final SortedMap<String, String> digests = new TreeMap<>();
   private final SortedMap<String, Path> guests = new TreeMap<>();
 
-  private WeekFolder(Path root) {
+  private final boolean digested;
+
+  private WeekFolder(Path root, boolean digested) {
     this.root = root;
+    this.digested = digested;
   }
 
   /**
@@ -45,14 +48,18 @@ final class WeekFolder {
     return free;
   }
 
-  /** Opens a folder; notes why when it cannot be. */
-  static Optional<WeekFolder> open(Path folder, Problems problems) {
+  /**
+   * Opens a folder; notes why when it cannot be.
+   *
+   * @param digested whether anybody will ask for digests
+   */
+  static Optional<WeekFolder> open(Path folder, Problems problems, boolean digested) {
     try {
       Path real = folder.toRealPath();
       if (!Files.isDirectory(real)) {
         throw new NotDirectoryException(folder.toString());
       }
-      return Optional.of(new WeekFolder(real));
+      return Optional.of(new WeekFolder(real, digested));
     } catch (IOException missing) {
       problems.add(
           ProblemCode.FILE_MISSING,
@@ -186,7 +193,7 @@ final class WeekFolder {
         return Optional.empty();
       }
       byte[] bytes = Files.readAllBytes(path);
-      if (guest == null) {
+      if (guest == null && digested) {
         digests.put(file, sha256(bytes));
       }
       return Optional.of(bytes);

@@ -64,9 +64,16 @@ public final class WeekReader {
 
   private final Besides besides;
   private final String eventsFile;
+  private final Optional<PartName> only;
   private Optional<OverlayNote> overlayNote = Optional.empty();
 
-  private WeekReader(WeekFolder folder, Besides besides, String eventsFile, Problems problems) {
+  private WeekReader(
+      WeekFolder folder,
+      Besides besides,
+      String eventsFile,
+      Problems problems,
+      Optional<PartName> only) {
+    this.only = only;
     this.folder = folder;
     this.besides = besides;
     this.eventsFile = eventsFile;
@@ -80,19 +87,28 @@ public final class WeekReader {
 
   /** Reads a folder with what lies beside it; never throws for what is in them. */
   public static Reading read(Path week, Besides besides) {
-    return read(week, besides, "events.yaml");
+    return read(week, besides, "events.yaml", Optional.empty());
   }
 
   /** Reads a folder as it would be with another file in the place of its events. */
   public static Reading readWithEvents(Path week, String eventsFile) {
-    return read(week, Besides.NOTHING, eventsFile);
+    return read(week, Besides.NOTHING, eventsFile, Optional.empty());
   }
 
-  private static Reading read(Path week, Besides besides, String eventsFile) {
+  /**
+   * Reads of a folder what a question about one part needs: the shop, the coatings, the rows that
+   * are meant, its gates. Kits, events and digests are left out.
+   */
+  public static Reading readFor(Path week, PartName part) {
+    return read(week, Besides.NOTHING, "", Optional.of(part));
+  }
+
+  private static Reading read(
+      Path week, Besides besides, String eventsFile, Optional<PartName> only) {
     Problems problems = new Problems();
-    Optional<WeekFolder> folder = WeekFolder.open(week, problems);
+    Optional<WeekFolder> folder = WeekFolder.open(week, problems, only.isEmpty());
     return folder
-        .map(f -> new WeekReader(f, besides, eventsFile, problems).read())
+        .map(f -> new WeekReader(f, besides, eventsFile, problems, only).read())
         .orElseGet(
             () ->
                 new Reading(
@@ -106,10 +122,10 @@ public final class WeekReader {
   /** A minute of a week as people write it, such as "wed 10:00"; empty where it is none. */
   public static OptionalInt minute(Path week, String text) {
     Problems quiet = new Problems();
-    Optional<WeekFolder> folder = WeekFolder.open(week, quiet);
+    Optional<WeekFolder> folder = WeekFolder.open(week, quiet, false);
     Optional<LocalDate> monday =
         folder
-            .flatMap(f -> new WeekReader(f, Besides.NOTHING, "", quiet).group("shop.yaml", true))
+            .flatMap(f -> new WeekReader(f, Besides.NOTHING, "", quiet, Optional.empty()).group("shop.yaml", true))
             .flatMap(g -> ShopReader.weekStart(new Fields(g, new Notes(quiet, true))));
     return monday.isEmpty()
         ? OptionalInt.empty()
@@ -172,19 +188,23 @@ public final class WeekReader {
             .map(g -> ColumnRules.read(g, new Notes(problems, false)))
             .orElseGet(ColumnRules::none);
     JobMerge merge =
-        new JobsReader(folder, columns, answers, problems)
+        new JobsReader(folder, columns, answers, problems, only)
             .read(shop.get(), catalogue, refusedFinishes);
     List<Job> jobs = merge.jobs();
-    List<KitOrder> kits = kits(shop.get(), jobs, overlay);
+    List<KitOrder> kits = only.isPresent() ? List.of() : kits(shop.get(), jobs, overlay);
     List<GateRecord> gates =
         group("gates.yaml", false)
             .map(g -> GateReader.read(g, jobs, new Notes(problems, false)))
             .orElseGet(List::of);
+    Optional<Datum.Group> eventGroup =
+        only.isPresent() ? Optional.empty() : group(eventsFile, false);
     EventLog events =
-        group(eventsFile, false)
+        eventGroup
             .map(g -> events(g, shop.get(), catalogue, jobs))
             .orElse(EventLog.EMPTY);
-    answers.noteStale(problems);
+    if (only.isEmpty()) {
+      answers.noteStale(problems);
+    }
     problems.removeIf(p -> measured(p, gates));
     Optional<WeekInput> input =
         problems.any(Severity.STOP)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
@@ -69,10 +70,11 @@ class AnyBytesTest {
     WeekFiles files = WeekFiles.empty(temp.resolve(kind.name())).put(kind.file, bytes);
     JobsReader reader =
         new JobsReader(
-            WeekFolder.open(files.folder(), problems).orElseThrow(),
+            WeekFolder.open(files.folder(), problems, true).orElseThrow(),
             ColumnRules.none(),
             AnswerBook.none(),
-            problems);
+            problems,
+            Optional.empty());
     JobMerge merge = reader.read(sound.shop(), sound.catalogue(), Set.of());
     merge.jobs();
     return merge.rows();
