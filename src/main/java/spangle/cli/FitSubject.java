@@ -18,6 +18,9 @@ import spangle.measure.QuantityKind;
 final class FitSubject {
   private static final double LONGEST_MM = 100_000;
 
+  /** More than any crane of the trade lifts: a slip of the unit. */
+  private static final double HEAVIEST_KG = 100_000;
+
   @Option(names = "--size", paramLabel = "LxWxHmm", description = "Outside size of the part.")
   private @Nullable String size;
 
@@ -47,11 +50,21 @@ final class FitSubject {
   }
 
   FitRequest request(FitRules rules) {
-    OptionalDouble massKg =
-        mass == null
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(Quantities.read(QuantityKind.MASS, mass, "kg"));
-    return new FitRequest(body(), massKg, 0, rules);
+    return new FitRequest(body(), massKg(), 0, rules);
+  }
+
+  private OptionalDouble massKg() {
+    if (mass == null) {
+      return OptionalDouble.empty();
+    }
+    double kg = Quantities.read(QuantityKind.MASS, mass, "kg");
+    if (!(kg > 0) || kg > HEAVIEST_KG) {
+      throw ExitException.usage(
+          "--mass '"
+              + mass
+              + "' is no mass of one lift: above 0 and up to 100 t; look at the unit");
+    }
+    return OptionalDouble.of(kg);
   }
 
   private Body body() {

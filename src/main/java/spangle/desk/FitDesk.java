@@ -284,8 +284,7 @@ public final class FitDesk {
     return List.copyOf(found.values());
   }
 
-  private List<PartFit.HollowHoles> hollows(
-      PartGates gates, FitAnswer answer, PartFacts part) {
+  private List<PartFit.HollowHoles> hollows(PartGates gates, FitAnswer answer, PartFacts part) {
     List<PartFit.HollowHoles> hollows = new ArrayList<>();
     for (GateCase.Member member : gates.members()) {
       hollows.add(

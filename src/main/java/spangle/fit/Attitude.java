@@ -12,16 +12,24 @@ import spangle.measure.Interval;
  * @param side the view along the tank, after any roll
  * @param windowsDeg all angles at which it goes in, separate and rising; at least one
  * @param rollDeg sideways angles for which some tilt goes in; empty when no roll is needed
+ * @param section what is seen from the end before the roll; no corners when no roll is needed
  */
 public record Attitude(
     double acrossMm,
     double neededWidthMm,
     Silhouette side,
     List<Interval> windowsDeg,
-    Optional<Interval> rollDeg) {
-  /** Copies the list. */
+    Optional<Interval> rollDeg,
+    List<Silhouette.Corner> section) {
+  /** Copies the lists. */
   public Attitude {
     windowsDeg = List.copyOf(windowsDeg);
+    section = List.copyOf(section);
+  }
+
+  /** An attitude without roll. */
+  static Attitude unrolled(double acrossMm, Silhouette side, List<Interval> windowsDeg) {
+    return new Attitude(acrossMm, acrossMm, side, windowsDeg, Optional.empty(), List.of());
   }
 
   /** Whether it goes in level. */

@@ -9,12 +9,37 @@ import spangle.measure.Box;
  * convex hull of a part holds for the part.
  *
  * @param box outside size
- * @param lays every choice of the side across; the roll about an axis and two dips go by the box
+ * @param lays every choice of the side across
+ * @param points corners of a convex body the part lies in, x, y, z; none where only the box is
+ *     known
  */
-public record Body(Box box, List<Lay> lays) {
-  /** Copies the list. */
+public record Body(Box box, List<Lay> lays, List<Point> points) {
+  /** Sides of the prism a round part is rolled as: its faces touch the round from outside. */
+  private static final int ROUND_SIDES = 48;
+
+  /** Copies the lists. */
   public Body {
     lays = List.copyOf(lays);
+    points = List.copyOf(points);
+  }
+
+  /** A body of which only the box and its lays are known. */
+  public Body(Box box, List<Lay> lays) {
+    this(box, lays, List.of());
+  }
+
+  /**
+   * A point of a part.
+   *
+   * @param xMm one way
+   * @param yMm another
+   * @param zMm and the third
+   */
+  public record Point(double xMm, double yMm, double zMm) {
+    /** The coordinate on an axis: 0, 1 or 2. */
+    double on(int axis) {
+      return axis == 0 ? xMm : axis == 1 ? yMm : zMm;
+    }
   }
 
   /** A part of which only the outside size is known: three lays, one for each side across. */
@@ -44,7 +69,28 @@ public record Body(Box box, List<Lay> lays) {
                 diameterMm,
                 new RectangleSilhouette(
                     Math.max(lengthMm, diameterMm), Math.min(lengthMm, diameterMm))),
-            new Lay(lengthMm, new DiscSilhouette(diameterMm))));
+            new Lay(lengthMm, new DiscSilhouette(diameterMm))),
+        round(diameterMm, lengthMm));
+  }
+
+  private static List<Point> round(double diameterMm, double lengthMm) {
+    double radius = diameterMm / 2 / Math.cos(Math.PI / ROUND_SIDES);
+    List<Silhouette.Corner> ring = new ArrayList<>();
+    for (int i = 0; i < ROUND_SIDES; i++) {
+      double angle = 2 * Math.PI * i / ROUND_SIDES;
+      ring.add(new Silhouette.Corner(radius * Math.cos(angle), radius * Math.sin(angle)));
+    }
+    return drawn(ring, lengthMm);
+  }
+
+  /** An outline drawn out square to itself. */
+  private static List<Point> drawn(List<Silhouette.Corner> outline, double acrossMm) {
+    List<Point> points = new ArrayList<>();
+    for (Silhouette.Corner corner : outline) {
+      points.add(new Point(corner.xMm(), corner.yMm(), 0));
+      points.add(new Point(corner.xMm(), corner.yMm(), acrossMm));
+    }
+    return points;
   }
 
   /**
@@ -63,7 +109,8 @@ public record Body(Box box, List<Lay> lays) {
             new Lay(acrossMm, side),
             new Lay(acrossMm, side.mirrored()),
             rectangle(height, length, acrossMm),
-            rectangle(length, height, acrossMm)));
+            rectangle(length, height, acrossMm)),
+        drawn(side.corners(), acrossMm));
   }
 
   /**
@@ -92,7 +139,10 @@ public record Body(Box box, List<Lay> lays) {
       lays.add(new Lay(size[axis], side));
       lays.add(new Lay(size[axis], side.mirrored()));
     }
-    return new Body(new Box(size[0], size[1], size[2]), lays);
+    return new Body(
+        new Box(size[0], size[1], size[2]),
+        lays,
+        points.stream().map(p -> new Point(p[0], p[1], p[2])).toList());
   }
 
   private static Lay rectangle(double acrossMm, double oneMm, double otherMm) {

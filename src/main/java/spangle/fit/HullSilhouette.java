@@ -9,9 +9,9 @@ import org.locationtech.jts.geom.GeometryFactory;
 import spangle.measure.Interval;
 
 /**
- * The convex hull of a side view. Its width in any direction is decided by two corners; between the
- * angles at which an edge stands level or upright they stay the same two, and the width is one
- * cosine, solved in closed form.
+ * The convex hull of a side view, its level lay standing in the corner at 0, 0. Its width in any
+ * direction is decided by two corners; between the angles at which an edge stands level or upright
+ * they stay the same two, and the width is one cosine, solved in closed form.
  */
 final class HullSilhouette implements Silhouette {
   private static final Interval ALL = new Interval(0, 90);
@@ -33,9 +33,15 @@ final class HullSilhouette implements Silhouette {
     if (hull.length < 4) {
       throw new IllegalArgumentException("an outline needs three points that are not on one line");
     }
+    double left = Double.POSITIVE_INFINITY;
+    double low = Double.POSITIVE_INFINITY;
+    for (Coordinate corner : hull) {
+      left = Math.min(left, corner.x);
+      low = Math.min(low, corner.y);
+    }
     List<Corner> ring = new ArrayList<>();
     for (int i = hull.length - 1; i > 0; i--) {
-      ring.add(new Corner(hull[i].x, hull[i].y));
+      ring.add(new Corner(hull[i].x - left, hull[i].y - low));
     }
     corners = List.copyOf(ring);
   }

@@ -114,12 +114,12 @@ public final class KettleFit {
 
   private static Optional<FitAnswer> twoDips(FitRequest request, KettleWay way) {
     Optional<TwoDips> found =
-        TwoDipSearch.find(request.body().box(), way.kettle(), request.rules().overlapMm());
+        TwoDipSearch.find(request.body(), way.kettle(), request.rules().overlapMm());
     if (found.isEmpty() || Pickles.refusedBy(request, way, found.get()).isPresent()) {
       return Optional.empty();
     }
     TwoDips dips = found.get();
-    double upright = new RectangleSilhouette(dips.lMm(), dips.hMm()).uprightMm(dips.hangDeg());
+    double upright = dips.side().uprightMm(dips.hangDeg());
     double freeEnd = Math.max(0, upright - way.kettle().depthMm() - way.kettle().rimMm());
     Optional<Lift> lift = lift(request, way, upright, freeEnd);
     if (lift.isPresent() && !lift.get().possible()) {

@@ -14,8 +14,7 @@ final class Pickles {
         .filter(station -> !whole(request, station.space()))
         .filter(
             station ->
-                TwoDipSearch.find(request.body().box(), station.space(), dips.overlapMm())
-                    .isEmpty())
+                TwoDipSearch.find(request.body(), station.space(), dips.overlapMm()).isEmpty())
         .map(Station::name)
         .findFirst();
   }

@@ -15,9 +15,11 @@ final class TwoDipSearch {
 
   private TwoDipSearch() {}
 
-  static Optional<TwoDips> find(Box box, UsableSpace space, double overlapMm) {
-    Optional<TwoDips> turned = best(box, space, overlapMm, TwoDipSearch::turnedOver);
-    return turned.isPresent() ? turned : best(box, space, overlapMm, TwoDipSearch::endOut);
+  /** By the box; where that does not do, end out by the outline. */
+  static Optional<TwoDips> find(Body body, UsableSpace space, double overlapMm) {
+    return best(body.box(), space, overlapMm, TwoDipSearch::turnedOver)
+        .or(() -> best(body.box(), space, overlapMm, TwoDipSearch::endOut))
+        .or(() -> widest(OutlineDips.find(body, space, overlapMm)));
   }
 
   private interface Form {
@@ -33,6 +35,10 @@ final class TwoDipSearch {
         found.addAll(form.in(across, sides[lay[1]], sides[lay[2]], space, overlapMm));
       }
     }
+    return widest(found);
+  }
+
+  private static Optional<TwoDips> widest(List<TwoDips> found) {
     return found.stream()
         .min(
             Comparator.comparingDouble(

@@ -13,6 +13,7 @@ import spangle.measure.Interval;
  * @param overlapMm how far they overlap
  * @param dipTiltDeg angles for end-out dips; empty when turned over
  * @param margin usable less needed, end out at the middle of the angles
+ * @param outline the side view it was found for; empty where the box was enough
  */
 public record TwoDips(
     Form form,
@@ -21,7 +22,20 @@ public record TwoDips(
     double hMm,
     double overlapMm,
     Optional<Interval> dipTiltDeg,
-    Margin margin) {
+    Margin margin,
+    Optional<Silhouette> outline) {
+  /** Dips of a box. */
+  public TwoDips(
+      Form form,
+      double acrossMm,
+      double lMm,
+      double hMm,
+      double overlapMm,
+      Optional<Interval> dipTiltDeg,
+      Margin margin) {
+    this(form, acrossMm, lMm, hMm, overlapMm, dipTiltDeg, margin, Optional.empty());
+  }
+
   /** How the second dip reaches what the first left out. */
   public enum Form {
     /** Level both times, turned over between the dips. */
@@ -44,6 +58,11 @@ public record TwoDips(
   /** The angle drawn and hung: 0 when turned over, else the middle of the angles. */
   public double hangDeg() {
     return dipTiltDeg.map(Interval::middle).orElse(0.0);
+  }
+
+  /** The side view: its outline, else the box's. */
+  public Silhouette side() {
+    return outline.orElseGet(() -> new RectangleSilhouette(lMm, hMm));
   }
 
   /** The side along which the two dips meet. */

@@ -24,6 +24,7 @@ final class WholeFit {
     }
     if (found.isEmpty()) {
       found = rolled(body.box(), space);
+      found.addAll(OutlineRoll.find(body.points(), space));
     }
     return found.stream().reduce((one, other) -> better(one, other, rules));
   }
@@ -34,8 +35,7 @@ final class WholeFit {
       if (lay.acrossMm() <= space.widthMm() + Angles.SLACK_MM) {
         List<Interval> windows = lay.side().windowsDeg(space.lengthMm(), space.depthMm());
         if (!windows.isEmpty()) {
-          found.add(
-              new Attitude(lay.acrossMm(), lay.acrossMm(), lay.side(), windows, Optional.empty()));
+          found.add(Attitude.unrolled(lay.acrossMm(), lay.side(), windows));
         }
       }
     }
@@ -68,7 +68,13 @@ final class WholeFit {
       List<Interval> windows = side.windowsDeg(space.lengthMm(), space.depthMm());
       if (!windows.isEmpty()) {
         found.add(
-            new Attitude(acrossMm, section.alongMm(middle), side, windows, Optional.of(roll)));
+            new Attitude(
+                acrossMm,
+                section.alongMm(middle),
+                side,
+                windows,
+                Optional.of(roll),
+                section.corners()));
       }
     }
     return found;

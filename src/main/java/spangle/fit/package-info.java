@@ -39,7 +39,8 @@
  * Setting h = 0 gives the thin bar's rule tan a = (D + f) / L, reach D / sin a; for a box it
  * promises too much on both counts and is never used. The part is thought of as lowered to the full
  * depth; lowered less it would need less angle and reach less far, and that is not counted: the
- * answer errs on the side of no.
+ * answer errs on the side of no. A part whose convex outline is known is tried by it where its box
+ * does not do, rolled and end out; the derivation stands in the project's page on fit.
  *
  * <p><img src="doc-files/end-out.svg" alt="a box sloping over the rim, with the measures above">
  */

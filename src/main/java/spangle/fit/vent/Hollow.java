@@ -1,6 +1,7 @@
 package spangle.fit.vent;
 
 import java.util.OptionalDouble;
+import spangle.measure.Figures;
 
 /** A space that zinc must fill and leave again. */
 public sealed interface Hollow
@@ -107,7 +108,9 @@ public sealed interface Hollow
 
     @Override
     public String words() {
-      return "closed vessel of " + Text.number(volumeM3) + " m3";
+      return volumeM3 < 0.01
+          ? "closed vessel of " + Figures.significant(volumeM3 * 1000, 3) + " l"
+          : "closed vessel of " + Text.number(volumeM3) + " m3";
     }
   }
 

@@ -9,6 +9,7 @@ import spangle.fit.vent.Hollow.BoxSection;
 import spangle.fit.vent.Hollow.HollowSection;
 import spangle.fit.vent.Hollow.Overlap;
 import spangle.fit.vent.Hollow.Vessel;
+import spangle.measure.Figures;
 
 /** Puts all rules side by side; the largest area wins for each task and is named. */
 public final class Vents {
@@ -80,6 +81,7 @@ public final class Vents {
       tooLarge(section, needs).ifPresent(words::add);
     }
     if (hollow instanceof Vessel vessel) {
+      tooSmall(vessel, needs).ifPresent(words::add);
       words.add("Outside only: a snorkel above the zinc; ask the galvanizer");
       if (vessel.diameterMm().orElse(0) > LARGE_TANK_MM) {
         words.add("A tank over 1.22 m in diameter needs a manhole");
@@ -89,6 +91,22 @@ public final class Vents {
       words.add("Plates inside stand at least 914 mm apart");
     }
     return words;
+  }
+
+  /** The rules for vessels were made for tanks: a tin cannot be given a hole of 50 mm. */
+  private static Optional<String> tooSmall(Vessel vessel, List<Need> needs) {
+    double across = Math.cbrt(vessel.volumeM3()) * 1000;
+    double largest = needs.stream().mapToDouble(Need::eachMm).max().orElse(0);
+    return largest > 0.75 * across
+        ? Optional.of(
+            "A hole of "
+                + Text.mm(largest)
+                + " does not go into a vessel of "
+                + Figures.significant(vessel.volumeM3() * 1000, 3)
+                + " l, about "
+                + Text.mm(across)
+                + " each way: leave one end wholly open, or ask as a pipe or tube")
+        : Optional.empty();
   }
 
   private static Optional<String> tooLarge(HollowSection section, List<Need> needs) {

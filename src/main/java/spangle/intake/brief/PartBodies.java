@@ -85,7 +85,7 @@ public final class PartBodies {
                         f.corners().stream()
                             .map(c -> new double[] {c.xMm(), c.yMm(), c.zMm()})
                             .toList()))
-            .map(hull -> new Body(size, hull.lays()))
+            .map(hull -> new Body(size, hull.lays(), hull.points()))
         : Optional.empty();
   }
 

@@ -125,7 +125,10 @@ public final class WeekReader {
     Optional<WeekFolder> folder = WeekFolder.open(week, quiet, false);
     Optional<LocalDate> monday =
         folder
-            .flatMap(f -> new WeekReader(f, Besides.NOTHING, "", quiet, Optional.empty()).group("shop.yaml", true))
+            .flatMap(
+                f ->
+                    new WeekReader(f, Besides.NOTHING, "", quiet, Optional.empty())
+                        .group("shop.yaml", true))
             .flatMap(g -> ShopReader.weekStart(new Fields(g, new Notes(quiet, true))));
     return monday.isEmpty()
         ? OptionalInt.empty()
@@ -199,9 +202,7 @@ public final class WeekReader {
     Optional<Datum.Group> eventGroup =
         only.isPresent() ? Optional.empty() : group(eventsFile, false);
     EventLog events =
-        eventGroup
-            .map(g -> events(g, shop.get(), catalogue, jobs))
-            .orElse(EventLog.EMPTY);
+        eventGroup.map(g -> events(g, shop.get(), catalogue, jobs)).orElse(EventLog.EMPTY);
     if (only.isEmpty()) {
       answers.noteStale(problems);
     }

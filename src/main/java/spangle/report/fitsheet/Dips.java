@@ -9,7 +9,7 @@ final class Dips {
   private Dips() {}
 
   static void marks(Pencil pencil, View view, TwoDips dips, Outline outline, int dip) {
-    List<Corner> c = outline.corners();
+    List<Corner> c = dips.outline().isPresent() ? round(dips, outline, dip) : outline.corners();
     double from = (dips.meetingSideMm() - dips.overlapMm()) / 2 / dips.meetingSideMm();
     double to = 1 - from;
     boolean endOut = dips.form() == TwoDips.Form.END_OUT;
@@ -30,6 +30,19 @@ final class Dips {
     word(pencil, view, low, dip == 0 ? first : second, 25);
     word(pencil, view, high, dip == 0 ? second : first, 25);
     word(pencil, view, middle, "overlap " + KettleDrawing.mm(dips.overlapMm()), 19);
+  }
+
+  /** The box round a real outline, standing where it stands: the marks go by it. */
+  private static List<Corner> round(TwoDips dips, Outline drawn, int dip) {
+    Outline turned =
+        dip == 0
+            ? Outline.turned(dips.side(), dips.hangDeg())
+            : Outline.swung(dips.side(), dips.hangDeg());
+    double dx = drawn.left() - turned.left();
+    double dy = drawn.low() - turned.low();
+    return Outline.rectangle(dips.lMm(), dips.hMm(), dips.hangDeg()).corners().stream()
+        .map(corner -> new Corner(corner.xMm() + dx, corner.yMm() + dy))
+        .toList();
   }
 
   private static void word(Pencil pencil, View view, Corner at, String text, double size) {

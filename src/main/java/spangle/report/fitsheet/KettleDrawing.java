@@ -106,6 +106,11 @@ public final class KettleDrawing {
   }
 
   private Optional<Outline> part() {
+    return part(0);
+  }
+
+  /** How it stands in a dip: the second time an outline swung end for end is its own mirror. */
+  private Optional<Outline> part(int dip) {
     double depth = tank.usable().depthMm();
     double length = tank.usable().lengthMm();
     if (answer.whole().isPresent()) {
@@ -114,7 +119,10 @@ public final class KettleDrawing {
     }
     if (answer.twoDips().isPresent()) {
       TwoDips dips = answer.twoDips().get();
-      Outline turned = Outline.rectangle(dips.lMm(), dips.hMm(), dips.hangDeg());
+      Outline turned =
+          dip == 0 || dips.outline().isEmpty()
+              ? Outline.turned(dips.side(), dips.hangDeg())
+              : Outline.swung(dips.side(), dips.hangDeg());
       if (dips.form() == TwoDips.Form.TURNED_OVER) {
         return Optional.of(turned.at((length - dips.lMm()) / 2, depth - dips.reachMm()));
       }
@@ -155,7 +163,7 @@ public final class KettleDrawing {
 
   private void side(View view, int dip, String title) {
     walls(view, tank.usable().lengthMm(), tank.endMm());
-    Optional<Outline> drawn = part();
+    Optional<Outline> drawn = part(dip);
     if (answer.dips() > 0) {
       drawn.ifPresent(outline -> slings(view, outline));
     }

@@ -10,6 +10,20 @@ record Outline(List<Corner> corners) {
     return new Outline(side.corners().stream().map(c -> c.turned(tiltDeg)).toList());
   }
 
+  /** The same side view after it was swung end for end, at the same angle. */
+  static Outline swung(Silhouette side, double tiltDeg) {
+    double ends = sum(side, Corner::xMm);
+    return new Outline(
+        side.corners().stream()
+            .map(c -> new Corner(ends - c.xMm(), c.yMm()).turned(tiltDeg))
+            .toList());
+  }
+
+  private static double sum(Silhouette side, java.util.function.ToDoubleFunction<Corner> on) {
+    return side.corners().stream().mapToDouble(on).min().orElse(0)
+        + side.corners().stream().mapToDouble(on).max().orElse(0);
+  }
+
   static Outline rectangle(double lMm, double hMm, double tiltDeg) {
     return new Outline(
         List.of(new Corner(0, 0), new Corner(lMm, 0), new Corner(lMm, hMm), new Corner(0, hMm))
@@ -39,12 +53,6 @@ record Outline(List<Corner> corners) {
     double dx = leftMm - left();
     double dy = lowMm - low();
     return new Outline(corners.stream().map(c -> new Corner(c.xMm() + dx, c.yMm() + dy)).toList());
-  }
-
-  /** Swung end for end about an upright line. */
-  Outline swung() {
-    double sum = left() + right();
-    return new Outline(corners.stream().map(c -> new Corner(sum - c.xMm(), c.yMm())).toList());
   }
 
   Corner lowest() {

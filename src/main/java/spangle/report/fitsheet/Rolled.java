@@ -16,13 +16,8 @@ final class Rolled {
       return Optional.empty();
     }
     double deg = attitude.get().rollDeg().orElseThrow().middle();
-    double sine = Math.sin(Math.toRadians(deg));
-    if (sine < 1e-9) {
-      return Optional.empty();
-    }
-    double w = attitude.get().acrossMm();
-    double h = (attitude.get().neededWidthMm() - w * Math.cos(Math.toRadians(deg))) / sine;
-    Outline turned = Outline.rectangle(w, h, deg);
+    Outline turned =
+        new Outline(attitude.get().section().stream().map(c -> c.turned(deg)).toList());
     double high = turned.high() - turned.low();
     double middle = (side.high() + side.low()) / 2;
     return Optional.of(

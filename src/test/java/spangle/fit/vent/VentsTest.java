@@ -196,4 +196,13 @@ class VentsTest {
     assertThat(over.get(4).task()).isEqualTo(Task.DRAIN);
     assertThat(over.get(4).topSide()).isTrue();
   }
+
+  /** 1000 cm3 is a cube of 100 mm; a hole of 50 mm goes into it, into one of 27 mm it does not. */
+  @Test
+  void aTinIsNotToldAHoleLargerThanItself() {
+    Hollow litre = new Hollow.Vessel(0.001, OptionalDouble.empty(), OptionalDouble.of(2));
+    Hollow thimble = new Hollow.Vessel(0.00002, OptionalDouble.empty(), OptionalDouble.of(2));
+    assertThat(Vents.of(litre).cautions()).noneMatch(c -> c.contains("does not go into"));
+    assertThat(Vents.of(thimble).cautions()).anyMatch(c -> c.contains("does not go into"));
+  }
 }
