@@ -38,7 +38,7 @@ public record PartName(String asked) {
       return true;
     }
     String low = text.toLowerCase(Locale.ROOT);
-    for (String word : asked.strip().toLowerCase(Locale.ROOT).split("[/\\s]+")) {
+    for (String word : asked.strip().toLowerCase(Locale.ROOT).split("[/\\s]+", -1)) {
       if (low.contains(word)) {
         return true;
       }
