@@ -48,6 +48,11 @@ final class WeekFolder {
     return free;
   }
 
+  /** Opens a folder and keeps the digests; notes why when it cannot be opened. */
+  static Optional<WeekFolder> open(Path folder, Problems problems) {
+    return open(folder, problems, true);
+  }
+
   /**
    * Opens a folder; notes why when it cannot be.
    *
