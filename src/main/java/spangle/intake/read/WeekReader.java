@@ -151,7 +151,8 @@ public final class WeekReader {
   /** Shop and coatings of a folder that may have no jobs yet; empty where one cannot be used. */
   public static Optional<Settings> settings(Path week, Problems problems) {
     return WeekFolder.open(week, problems)
-        .flatMap(f -> new WeekReader(f, Besides.NOTHING, "", problems).settings());
+        .flatMap(
+            f -> new WeekReader(f, Besides.NOTHING, "", problems, Optional.empty()).settings());
   }
 
   private Optional<Settings> settings() {
