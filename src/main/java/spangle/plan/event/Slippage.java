@@ -71,13 +71,13 @@ public final class Slippage {
     }
     PlannedBatch settled;
     if (allDone) {
-      settled = shifted(batch, doneShift, doneShift, load -> Integer.MIN_VALUE);
+      settled = fromZero(shifted(batch, doneShift, doneShift, load -> Integer.MIN_VALUE));
     } else if (inMachine) {
       int late = started.orElse(batch.startMin()) - batch.startMin();
       // In sooner than planned: all that came before was sooner too.
       settled =
           late < 0
-              ? behind(shifted(batch, late, late, load -> Integer.MIN_VALUE), 0)
+              ? behind(fromZero(shifted(batch, late, late, load -> Integer.MIN_VALUE)), 0)
               : behind(batch, late);
     } else {
       settled = ahead(batch);
@@ -186,6 +186,56 @@ public final class Slippage {
       for (PlannedVisit each : load.visits()) {
         boolean goes = isBehind(batch, each) || each.startMin() >= first;
         visits.add(goes ? moved(each, visit) : each);
+      }
+      loads.add(
+          new PlannedLoad(
+              load.id(),
+              load.carrierId(),
+              load.carrierNumber(),
+              load.lotIds(),
+              visits,
+              load.pattern()));
+    }
+    return new PlannedBatch(
+        batch.id(),
+        batch.lineId(),
+        batch.machineId(),
+        batch.setting(),
+        batch.setupStartMin() + machine,
+        batch.startMin() + machine,
+        batch.endMin() + machine,
+        loads);
+  }
+
+  /** What was done long before its time did not begin before the week did: then at once. */
+  private PlannedBatch fromZero(PlannedBatch batch) {
+    if (setUpFirst(batch) >= 0) {
+      return batch;
+    }
+    Map<String, List<PlannedVisit>> ahead = new HashMap<>();
+    int machine = Math.max(0, -batch.setupStartMin());
+    for (PlannedLoad load : batch.loads()) {
+      int free = 0;
+      List<PlannedVisit> visits = new ArrayList<>();
+      for (PlannedVisit each : load.visits()) {
+        if (!isBehind(batch, each)) {
+          visits.add(moved(each, Math.max(0, free - each.setupStartMin())));
+          free = visits.get(visits.size() - 1).endMin();
+        }
+      }
+      ahead.put(load.id(), visits);
+      machine = Math.max(machine, free - batch.setupStartMin());
+    }
+    List<PlannedLoad> loads = new ArrayList<>();
+    for (PlannedLoad load : batch.loads()) {
+      List<PlannedVisit> visits = new ArrayList<>(ahead.getOrDefault(load.id(), List.of()));
+      int free = batch.endMin() + machine;
+      for (PlannedVisit each : load.visits()) {
+        if (isBehind(batch, each)) {
+          PlannedVisit later = moved(each, Math.max(0, free - each.setupStartMin()));
+          visits.add(later);
+          free = later.endMin();
+        }
       }
       loads.add(
           new PlannedLoad(
