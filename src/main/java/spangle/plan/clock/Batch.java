@@ -194,6 +194,16 @@ public final class Batch {
     return of(otherSetting, loads);
   }
 
+  /** The place of that very load among its loads, or -1. */
+  public int placeOf(Load load) {
+    for (int k = 0; k < loads.length; k++) {
+      if (loads[k] == load) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
   /** Whether that load may join on that machine. */
   public boolean takes(Load load, MachineFacts machine) {
     int min = load.dwellMin[setting];

@@ -1,5 +1,6 @@
 package spangle.solve.move;
 
+import org.jspecify.annotations.Nullable;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Load;
 import spangle.plan.clock.MachineFacts;
@@ -12,10 +13,14 @@ final class Peel {
   private static final int MOST = 12;
   private static final int TRIES = 24;
 
-  private final int[] spotRow = new int[MOST + 1];
-  private final int[] spotAt = new int[MOST + 1];
-  private final Batch[] spotNow = new Batch[MOST + 1];
-  private int spots;
+  private final Spots spots = new Spots();
+
+  /** The batch that is shortened, as it stands so far, and its place; set first in every move. */
+  @SuppressWarnings("NullAway.Init")
+  private Batch mine;
+
+  private int row;
+  private int at;
 
   /** Makes the move. */
   boolean make(Desk desk) {
@@ -40,36 +45,20 @@ final class Peel {
     if (below == 0 || tops > MOST) {
       return false;
     }
-    spots = 0;
     int minute = desk.rowAt(desk.row).start(desk.at);
-    add(desk.row, desk.at, batch);
+    mine = batch;
+    row = desk.row;
+    at = desk.at;
+    spots.clear();
+    spots.put(row, at, batch);
     for (Load load : batch.loads) {
       if (load.dwellMin[setting] == top && !send(desk, load, below, minute)) {
         return false;
       }
     }
-    write(desk);
+    spots.put(row, at, mine);
+    spots.write(desk);
     return true;
-  }
-
-  private void add(int row, int at, Batch batch) {
-    spotRow[spots] = row;
-    spotAt[spots] = at;
-    spotNow[spots] = batch;
-    spots++;
-  }
-
-  private int spot(int row, int at, Batch batch) {
-    for (int s = 0; s < spots; s++) {
-      if (spotRow[s] == row && spotAt[s] == at) {
-        return s;
-      }
-    }
-    if (spots == spotRow.length) {
-      return -1;
-    }
-    add(row, at, batch);
-    return spots - 1;
   }
 
   /** Finds a batch for one of the loads. */
@@ -80,23 +69,23 @@ final class Peel {
       }
       Batch there = desk.batch();
       int min = load.dwellMin[there.setting];
-      if (min < 0 || there.dwell < min || there.group != load.group) {
+      if (min < 0
+          || there.dwell < min
+          || there.group != load.group
+          || (desk.row == row && desk.at == at)) {
         continue;
       }
-      int s = spot(desk.row, desk.at, there);
-      if (s <= 0) {
-        if (s < 0) {
-          return false;
-        }
+      int s = spots.find(desk.row, desk.at);
+      @Nullable Batch changed = s < 0 ? there : spots.now(s);
+      if (changed == null) {
         continue;
       }
-      Batch now = spotNow[s];
-      if (now.takes(load, desk.machine(desk.row)) && spotNow[0].loads.length > 1) {
-        spotNow[s] = now.with(load);
-        spotNow[0] = spotNow[0].without(place(spotNow[0], load));
+      if (changed.takes(load, desk.machine(desk.row)) && mine.loads.length > 1) {
+        spots.put(desk.row, desk.at, changed.with(load));
+        mine = mine.without(mine.placeOf(load));
         return true;
       }
-      if (change(desk, s, load, below)) {
+      if (change(desk, changed, load, below)) {
         return true;
       }
     }
@@ -104,18 +93,16 @@ final class Peel {
   }
 
   /** Changes the load for one that needs less. */
-  private boolean change(Desk desk, int s, Load load, int below) {
-    Batch now = spotNow[s];
-    Batch mine = spotNow[0];
-    MachineFacts machine = desk.machine(spotRow[s]);
-    MachineFacts own = desk.machine(spotRow[0]);
-    int room = machine.spec.capacityUnits() - now.units;
+  private boolean change(Desk desk, Batch there, Load load, int below) {
+    MachineFacts machine = desk.machine(desk.row);
+    MachineFacts own = desk.machine(row);
+    int room = machine.spec.capacityUnits() - there.units;
     int ownRoom = own.spec.capacityUnits() - mine.units;
-    int n = now.loads.length;
+    int n = there.loads.length;
     int begin = desk.dice.below(n);
     for (int k = 0; k < n; k++) {
       int j = begin + k < n ? begin + k : begin + k - n;
-      Load back = now.loads[j];
+      Load back = there.loads[j];
       int min = back.dwellMin[mine.setting];
       if (min < 0
           || min > below
@@ -124,51 +111,14 @@ final class Peel {
           || (back.machines >>> own.index & 1) == 0) {
         continue;
       }
-      Batch other = now.replacing(j, load);
-      Batch left = mine.replacing(place(mine, load), back);
+      Batch other = there.replacing(j, load);
+      Batch left = mine.replacing(mine.placeOf(load), back);
       if (other.mayRunOn(machine) && left.mayRunOn(own)) {
-        spotNow[s] = other;
-        spotNow[0] = left;
+        spots.put(desk.row, desk.at, other);
+        mine = left;
         return true;
       }
     }
     return false;
-  }
-
-  private static int place(Batch batch, Load load) {
-    for (int k = 0; k < batch.loads.length; k++) {
-      if (batch.loads[k] == load) {
-        return k;
-      }
-    }
-    throw new IllegalStateException("the load has left the batch");
-  }
-
-  /** Writes the changed batches in the order of their places. */
-  private void write(Desk desk) {
-    for (int k = 1; k < spots; k++) {
-      for (int s = k; s > 0 && before(s, s - 1); s--) {
-        swap(s, s - 1);
-      }
-    }
-    for (int s = 0; s < spots; s++) {
-      desk.edit.put(spotRow[s], spotAt[s], 1, spotNow[s]);
-    }
-  }
-
-  private boolean before(int a, int b) {
-    return spotRow[a] < spotRow[b] || (spotRow[a] == spotRow[b] && spotAt[a] < spotAt[b]);
-  }
-
-  private void swap(int a, int b) {
-    int row = spotRow[a];
-    spotRow[a] = spotRow[b];
-    spotRow[b] = row;
-    int at = spotAt[a];
-    spotAt[a] = spotAt[b];
-    spotAt[b] = at;
-    Batch now = spotNow[a];
-    spotNow[a] = spotNow[b];
-    spotNow[b] = now;
   }
 }

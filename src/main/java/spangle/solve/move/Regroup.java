@@ -18,6 +18,7 @@ final class Regroup {
   private static final int TRIES = 10;
 
   private final Spots spots = new Spots();
+  private final Filling filling = new Filling();
   private final int[] oldRow = new int[MOST];
   private final int[] oldAt = new int[MOST];
   private final Batch[] old = new Batch[MOST];
@@ -119,34 +120,17 @@ final class Regroup {
 
   /** A batch of the loads that are left as far as they fit; the first of them must. */
   private @Nullable Batch fill(int setting, MachineFacts machine, int loads) {
-    Batch batch = Batch.of(setting, left[0]);
-    if (!batch.mayRunOn(machine)) {
-      return null;
-    }
-    Load[] in = new Load[loads];
-    int n = 0;
+    filling.begin(machine, setting, loads);
     int stay = 0;
-    int units = 0;
-    double grossKg = 0;
-    int longest = Integer.MAX_VALUE;
-    int shortest = 0;
     for (int k = 0; k < loads; k++) {
-      Load load = left[k];
-      int min = load.dwellMin[setting];
-      if (units + load.units <= machine.spec.capacityUnits()
-          && (load.machines >>> machine.index & 1) != 0
-          && Math.max(shortest, min) <= Math.min(longest, load.dwellMax[setting])
-          && grossKg + load.grossKg <= machine.spec.maxMassKg()) {
-        units += load.units;
-        grossKg += load.grossKg;
-        shortest = Math.max(shortest, min);
-        longest = Math.min(longest, load.dwellMax[setting]);
-        in[n++] = load;
-      } else {
-        left[stay++] = load;
+      if (!filling.take(left[k])) {
+        if (k == 0) {
+          return null;
+        }
+        left[stay++] = left[k];
       }
     }
-    return Batch.of(setting, Arrays.copyOf(in, n));
+    return filling.made();
   }
 
   /** In place of a batch taken out of that row, or at a gap. */

@@ -1,10 +1,8 @@
 package spangle.solve.move;
 
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Load;
-import spangle.plan.clock.MachineFacts;
 
 /**
  * Parts the loads of two to four batches among them anew, in one stroke: by what they need, so that
@@ -46,7 +44,7 @@ final class Repack {
 
   private void add(Desk desk) {
     if (parts[count] == null) {
-      parts[count] = new Part(desk);
+      parts[count] = new Part(desk.batch());
     }
     parts[count++].of(desk);
   }
@@ -64,12 +62,13 @@ final class Repack {
     sort(desk, loads);
     inOrder(desk);
     for (int k = 0; k < count; k++) {
-      parts[k].clear(loads);
+      Part part = parts[k];
+      part.filling.begin(desk.machine(part.row), part.was.setting, loads);
     }
     for (int k = 0; k < loads; k++) {
       Load load = all[(int) (order[k] & 0xFFFF)];
       int p = 0;
-      while (p < count && !parts[p].take(load)) {
+      while (p < count && !parts[p].filling.take(load)) {
         p++;
       }
       if (p == count) {
@@ -79,7 +78,7 @@ final class Repack {
     spots.clear();
     for (int k = 0; k < count; k++) {
       Part part = parts[k];
-      spots.put(part.row, part.at, part.made());
+      spots.put(part.row, part.at, part.filling.made());
     }
     spots.write(desk);
     return true;
@@ -135,56 +134,16 @@ final class Repack {
     private int row;
     private int at;
     private int turn;
-    private MachineFacts machine;
-    private Load[] loads = new Load[64];
-    private int count;
-    private int units;
-    private double grossKg;
-    private int shortest;
-    private int longest;
+    private final Filling filling = new Filling();
 
-    Part(Desk desk) {
-      was = desk.batch();
-      machine = desk.machine(desk.row);
+    Part(Batch batch) {
+      was = batch;
     }
 
     void of(Desk desk) {
       was = desk.batch();
       row = desk.row;
       at = desk.at;
-      machine = desk.machine(row);
-    }
-
-    void clear(int most) {
-      if (loads.length < most) {
-        loads = new Load[2 * most];
-      }
-      count = 0;
-      units = 0;
-      grossKg = 0;
-      shortest = 0;
-      longest = Integer.MAX_VALUE;
-    }
-
-    boolean take(Load load) {
-      int min = load.dwellMin[was.setting];
-      if (min < 0
-          || units + load.units > machine.spec.capacityUnits()
-          || (load.machines >>> machine.index & 1) == 0
-          || Math.max(shortest, min) > Math.min(longest, load.dwellMax[was.setting])
-          || grossKg + load.grossKg > machine.spec.maxMassKg()) {
-        return false;
-      }
-      units += load.units;
-      grossKg += load.grossKg;
-      shortest = Math.max(shortest, min);
-      longest = Math.min(longest, load.dwellMax[was.setting]);
-      loads[count++] = load;
-      return true;
-    }
-
-    @Nullable Batch made() {
-      return count == 0 ? null : Batch.of(was.setting, Arrays.copyOf(loads, count));
     }
   }
 }

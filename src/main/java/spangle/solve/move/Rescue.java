@@ -62,7 +62,7 @@ final class Rescue {
     }
     int gapRow = desk.row;
     spots.clear();
-    spots.put(row, at, from.loads.length == 1 ? null : without(from, seed));
+    spots.put(row, at, from.loads.length == 1 ? null : from.without(from.placeOf(seed)));
     gather(desk, start, start + own.dwell, setting, machine, -1, -1);
     @Nullable Batch grown = fill(desk, own, machine, start);
     spots.insert(gapRow, gap, grown == null ? own : grown);
@@ -142,34 +142,16 @@ final class Rescue {
       Batch from = s < 0 ? desk.rowAt(row).batch(at) : spots.now(s);
       int min = load.dwellMin[grown.setting];
       if (from == null
-          || !has(from, load)
+          || from.placeOf(load) < 0
           || min > grown.dwell
           || start + grown.dwell > load.due
           || !grown.takes(load, machine)) {
         continue;
       }
-      spots.put(row, at, from.loads.length == 1 ? null : without(from, load));
+      spots.put(row, at, from.loads.length == 1 ? null : from.without(from.placeOf(load)));
       grown = grown.with(load);
       in++;
     }
     return in == 0 ? null : grown;
-  }
-
-  private static boolean has(Batch batch, Load load) {
-    for (Load each : batch.loads) {
-      if (each == load) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static Batch without(Batch batch, Load load) {
-    for (int k = 0; k < batch.loads.length; k++) {
-      if (batch.loads[k] == load) {
-        return batch.without(k);
-      }
-    }
-    throw new IllegalStateException("the load has left the batch");
   }
 }

@@ -19,10 +19,6 @@ final class Spots {
     count = 0;
   }
 
-  int count() {
-    return count;
-  }
-
   /** The spot of that place, or -1 where nothing has changed yet. */
   int find(int inRow, int place) {
     for (int s = 0; s < count; s++) {
@@ -38,19 +34,14 @@ final class Spots {
     return now[spot];
   }
 
-  int rowOf(int spot) {
-    return row[spot];
-  }
-
-  /** A batch at that place from now on, or none; the spot. */
-  int put(int inRow, int place, @Nullable Batch batch) {
+  /** A batch at that place from now on, or none. */
+  void put(int inRow, int place, @Nullable Batch batch) {
     int s = find(inRow, place);
     if (s < 0) {
       s = add(inRow, place);
       gone[s] = 1;
     }
     now[s] = batch;
-    return s;
   }
 
   /** A batch comes at that gap, ahead of the batch of that place. */

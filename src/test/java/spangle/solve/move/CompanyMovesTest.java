@@ -25,6 +25,11 @@ class CompanyMovesTest {
 
   /** Six lots of 20 minutes on racks; a small oven takes two of them, a large one six. */
   private static Brief week(int dueMin) {
+    return week(dueMin, 0);
+  }
+
+  /** The same where the last so many lots need 40 minutes. */
+  private static Brief week(int dueMin, int longLots) {
     List<MachineSpec> ovens =
         List.of(WeekOf.oven("small", 2, WeekOf.always()), WeekOf.oven("large", 6, WeekOf.always()));
     WeekOf week =
@@ -34,7 +39,7 @@ class CompanyMovesTest {
     for (int k = 0; k < 6; k++) {
       week.lot(
           lot("lot-" + k, "paint")
-              .dwell(0, 20, 60)
+              .dwell(0, k < 6 - longLots ? 20 : 40, 60)
               .in("small", "large")
               .on("rack")
               .finish(0)
@@ -108,6 +113,25 @@ class CompanyMovesTest {
     WeekPlan plan = plan(floor, new int[][][] {{}, {{0, 1, 2, 3, 4, 5}}});
 
     assertThat(made(floor, plan, new Disband()::make)).isEmpty();
+  }
+
+  @Test
+  void peelSendsWhatKeepsABatchLongToOneThatIsLongAnyway() {
+    Floor floor = Floor.of(week(10_000, 2));
+    WeekPlan plan = plan(floor, new int[][][] {{{0, 4}}, {{1, 2, 3, 5}}});
+    assertThat(plan.term(Tally.RUN)).isEqualTo(80);
+
+    assertThat(made(floor, plan, new Peel()::make))
+        .isNotEmpty()
+        .allSatisfy(next -> assertThat(next.term(Tally.RUN)).isEqualTo(60));
+  }
+
+  @Test
+  void peelLeavesALongBatchAloneWhereNoOtherIsAsLong() {
+    Floor floor = Floor.of(week(10_000, 1));
+    WeekPlan plan = plan(floor, new int[][][] {{{0, 5}}, {{1, 2, 3, 4}}});
+
+    assertThat(made(floor, plan, new Peel()::make)).isEmpty();
   }
 
   @Test
