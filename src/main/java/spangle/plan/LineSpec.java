@@ -25,6 +25,11 @@ public record LineSpec(
     List<StationSpec> after,
     List<Setting> settings,
     SetupTable settingChange) {
+  /**
+   * Most ovens or kettles side by side on one line: which of them take a load is kept in a word.
+   */
+  public static final int MOST_MACHINES = Long.SIZE;
+
   /** Copies the lists. */
   public LineSpec {
     before = List.copyOf(before);

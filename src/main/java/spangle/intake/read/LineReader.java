@@ -20,6 +20,7 @@ import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.measure.QuantityKind;
 import spangle.plan.LineKind;
+import spangle.plan.LineSpec;
 
 /** Reads stations and carriers of a line and says what the line lacks. */
 final class LineReader {
@@ -133,6 +134,15 @@ final class LineReader {
           read,
           "another firm's line needs its kettle, one, among the stations, and no oven");
     }
+    if (read.machines().size() > LineSpec.MOST_MACHINES) {
+      incomplete(
+          line,
+          line.place(),
+          read,
+          "%d ovens or kettles stand on it; %d are the most one line may have"
+              .formatted(read.machines().size(), LineSpec.MOST_MACHINES),
+          "part them between two lines in shop.yaml");
+    }
     boolean cures = read.kind() == LineKind.POWDER || read.kind() == LineKind.LIQUID;
     if (cures && (!oven || kettle)) {
       incomplete(
@@ -180,6 +190,11 @@ final class LineReader {
   }
 
   private static void incomplete(Fields fields, Place place, ShopLine line, String why) {
+    incomplete(fields, place, line, why, "complete the line in shop.yaml");
+  }
+
+  private static void incomplete(
+      Fields fields, Place place, ShopLine line, String why, String todo) {
     fields
         .notes()
         .add(
@@ -189,7 +204,7 @@ final class LineReader {
             line.id(),
             "",
             "line '" + line.id() + "': " + why,
-            "complete the line in shop.yaml");
+            todo);
   }
 
   /** Every id of a line, station or carrier is used once. */

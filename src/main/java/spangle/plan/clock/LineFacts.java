@@ -36,10 +36,10 @@ public final class LineFacts {
     this.index = index;
     this.spec = spec;
     this.settings = spec.settings().size();
-    if (spec.machines().size() > Long.SIZE) {
+    if (spec.machines().size() > LineSpec.MOST_MACHINES) {
       throw new IllegalArgumentException(
           "line %s has %d machines; %d are the most a line may have"
-              .formatted(spec.id(), spec.machines().size(), Long.SIZE));
+              .formatted(spec.id(), spec.machines().size(), LineSpec.MOST_MACHINES));
     }
     List<MachineFacts> ovens = new ArrayList<>();
     for (MachineSpec machine : spec.machines()) {

@@ -2,6 +2,8 @@ package spangle.intake.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -110,6 +112,30 @@ class WeekReaderTest {
   @Test
   void aFolderThatIsNotThereStops() {
     assertThat(WeekReader.read(folder.resolve("nowhere")).stopped()).isTrue();
+  }
+
+  @Test
+  void aLineMayHaveSixtyFourOvensAndNoMore() throws IOException {
+    assertThat(withOvens(64).problems()).isEmpty();
+    assertThat(withOvens(65).problems())
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.code().key()).isEqualTo("line-incomplete");
+              assertThat(p.why()).contains("65 ovens or kettles").contains("64");
+              assertThat(p.remedy()).contains("two lines");
+            });
+  }
+
+  private WeekReader.Reading withOvens(int count) throws IOException {
+    WeekFiles.sound(folder);
+    String oven = "      - {id: oven-2, profile: box-oven-small, starts_at_c: 190}\n";
+    StringBuilder more = new StringBuilder();
+    for (int k = 2; k <= count; k++) {
+      more.append(oven.replace("oven-2", "oven-" + k));
+    }
+    Files.writeString(folder.resolve("shop.yaml"), WeekFiles.SHOP.replace(oven, more.toString()));
+    return WeekReader.read(folder);
   }
 
   private record WeekFilesWithout(Path folder) {
