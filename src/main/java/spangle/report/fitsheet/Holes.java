@@ -8,11 +8,12 @@ import spangle.fit.vent.Task;
 /** Marks vents and drains on a part as it hangs. */
 final class Holes {
   private static final double INSET = 11;
+  private static final double SAME_MM = 1e-3;
 
   private Holes() {}
 
   static void marks(Pencil pencil, View view, Outline outline, List<HolePlace> places) {
-    if (outline.corners().size() != 4) {
+    if (!box(outline.corners())) {
       return;
     }
     for (HolePlace place : places) {
@@ -29,6 +30,19 @@ final class Holes {
       boolean vent = place.task() == Task.VENT;
       pencil.words(cx, vent ? cy - 11 : cy + 25, 19, "middle", true, place.task().word());
     }
+  }
+
+  /** Only a box's corners have the names of places: of another outline others may stand lowest. */
+  private static boolean box(List<Corner> c) {
+    return c.size() == 4
+        && Math.abs(c.get(0).xMm() + c.get(2).xMm() - c.get(1).xMm() - c.get(3).xMm()) < SAME_MM
+        && Math.abs(c.get(0).yMm() + c.get(2).yMm() - c.get(1).yMm() - c.get(3).yMm()) < SAME_MM
+        && Math.abs(diagonal(c, 0) - diagonal(c, 1)) < SAME_MM;
+  }
+
+  private static double diagonal(List<Corner> c, int from) {
+    return Math.hypot(
+        c.get(from + 2).xMm() - c.get(from).xMm(), c.get(from + 2).yMm() - c.get(from).yMm());
   }
 
   /** Corners stand near end under, far end under, far end top, near end top. */
