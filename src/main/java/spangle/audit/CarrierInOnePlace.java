@@ -42,15 +42,11 @@ final class CarrierInOnePlace extends Rule {
   private static void checkUses(Numbered numbered, List<LoadView> loads, Findings findings) {
     loads.sort(Comparator.comparingInt(LoadView::firstMin).thenComparingInt(LoadView::endMin));
     CarrierSpec carrier = loads.get(0).carrier();
+    LoadView last = loads.get(0);
+    long free = free(last, carrier, 1);
     for (int i = 1; i < loads.size(); i++) {
-      LoadView before = loads.get(i - 1);
       LoadView after = loads.get(i);
-      if (before.frozen() && after.frozen()) {
-        continue;
-      }
-      boolean stripped = carrier.stripAfterCycles() > 0 && i % carrier.stripAfterCycles() == 0;
-      long free = (long) before.endMin() + (stripped ? carrier.stripMin() : 0);
-      if (after.firstMin() < free) {
+      if (after.firstMin() < free && !(last.frozen() && after.frozen())) {
         findings.add(
             after.id(),
             "hangs on "
@@ -60,10 +56,22 @@ final class CarrierInOnePlace extends Rule {
                 + " from "
                 + Words.at(after.firstMin())
                 + "; it is free after "
-                + before.id()
-                + (stripped ? " and its stripping from " : " from ")
+                + last.id()
+                + (free > last.endMin() ? " and its stripping from " : " from ")
                 + Words.at(free));
       }
+      // Of loads that were reported, one that hung later may have come off sooner.
+      long next = free(after, carrier, i + 1);
+      if (next >= free) {
+        last = after;
+        free = next;
+      }
     }
+  }
+
+  /** When the carrier is free after its load number n. */
+  private static long free(LoadView load, CarrierSpec carrier, int n) {
+    int every = carrier.stripAfterCycles();
+    return (long) load.endMin() + (every > 0 && n % every == 0 ? carrier.stripMin() : 0);
   }
 }

@@ -95,6 +95,33 @@ class RouteAndResourceRulesTest {
         behind(3, 370));
   }
 
+  @Test
+  void aRackReportedWithTwoLoadsIsFreeWhenBothAreOff() {
+    PlannedBatch held =
+        bake(
+            "oven-1 #1",
+            "oven-1",
+            0,
+            375,
+            395,
+            load("P01", "rack", "A")
+                .visit("hang", 360, 370)
+                .visit("booth", 370, 375)
+                .visit("unload", 480, 485)
+                .row("A", 4, 60));
+    PlannedBatch off = behind(1, 380);
+    BriefBuilder brief =
+        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(held, off);
+    keeps(brief, held, simpleBake("oven-1 #2", "P03", 485, "C"), off);
+    breaks(
+        "carrier-in-one-place",
+        "rack number 1 from Mon 07:10; it is free after P01 from Mon 08:05",
+        brief,
+        held,
+        simpleBake("oven-1 #2", "P03", 430, "C"),
+        off);
+  }
+
   private static CarrierSpec owned(CarrierSpec c, int owned, int stripAfter, int stripMin) {
     return new CarrierSpec(
         c.id(),

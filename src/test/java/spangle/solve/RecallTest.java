@@ -5,15 +5,18 @@ import static spangle.plan.PlanFixtures.bake;
 import static spangle.plan.PlanFixtures.load;
 import static spangle.plan.PlanFixtures.powderLot;
 import static spangle.plan.PlanFixtures.simpleBake;
+import static spangle.plan.PlanFixtures.simpleLoad;
 import static spangle.plan.PlanFixtures.yard;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import spangle.audit.Audit;
 import spangle.plan.Brief;
+import spangle.plan.CarrierSpec;
 import spangle.plan.LeftOut;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
+import spangle.plan.event.LoadTimes;
 
 /**
  * A plan people already know is kept: its order where nothing else is asked, and what is frozen.
@@ -49,6 +52,42 @@ class RecallTest {
     assertThat(lotsInTime(plan)).containsExactly("B", "C");
     assertThat(plan.leftOut()).isEmpty();
     assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  @Test
+  void aRackIsFreeWhenTheLastLoadReportedOnItIs() {
+    // By the log B hung on the only rack after A and was off it before A is.
+    PlannedBatch held =
+        bake(
+            "oven-1 #1",
+            "oven-1",
+            0,
+            375,
+            395,
+            load("P1", "rack", "A")
+                .visit("hang", 360, 370)
+                .visit("booth", 370, 375)
+                .visit("unload", 480, 485));
+    PlannedBatch off = bake("oven-2 #1", "oven-2", 0, 395, 415, simpleLoad("P2", 380, "B"));
+    Brief brief =
+        yard()
+            .lots(powderLot("A"), powderLot("B"), powderLot("C"))
+            .carrier("rack", RecallTest::only)
+            .frozen(held, off)
+            .build();
+    Plan plan = solve(brief, List.of(), 200);
+    PlannedBatch last =
+        plan.batches().stream()
+            .filter(b -> b.loads().get(0).lotIds().contains("C"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(LoadTimes.first(last)).isEqualTo(485);
+    assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  private static CarrierSpec only(CarrierSpec c) {
+    return new CarrierSpec(
+        c.id(), c.name(), c.lineId(), c.face(), 1, c.floorUnits(), c.ownMassKg(), 0, 0);
   }
 
   @Test

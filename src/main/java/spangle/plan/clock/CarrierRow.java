@@ -19,12 +19,17 @@ final class CarrierRow {
     return best;
   }
 
-  /** The load on it has come to its end: it is free then, or once it is stripped. */
+  /**
+   * The load on it has come to its end: it is free then, or once it is stripped. One the clock gave
+   * to the load stands at never; by the log a carrier can also have had two loads at once, and is
+   * free when the last of them is off.
+   */
   static void giveBack(StateMap map, int[] state, CarrierFacts carrier, int number, int endMin) {
     int uses = ++state[map.carrierUses + carrier.firstNumber + number];
     int every = carrier.spec.stripAfterCycles();
     boolean stripped = every > 0 && uses % every == 0;
-    state[map.carrierFree + carrier.firstNumber + number] =
-        endMin + (stripped ? carrier.spec.stripMin() : 0);
+    int place = map.carrierFree + carrier.firstNumber + number;
+    int free = endMin + (stripped ? carrier.spec.stripMin() : 0);
+    state[place] = state[place] == Hours.NEVER ? free : Math.max(state[place], free);
   }
 }
