@@ -51,6 +51,7 @@ final class ReportDesk {
   private final Draws draws;
   private final WeekIndex index;
   private final Map<String, FitAnswer> fits = new HashMap<>();
+  private final Map<String, String> drawings = new HashMap<>();
 
   ReportDesk(PreparedWeek week, Plan plan) {
     this.week = week;
@@ -264,7 +265,15 @@ final class ReportDesk {
         part.hollow(),
         row.meanUm(),
         row.localUm(),
-        ZincInspection.sample(part.pieces()));
+        ZincInspection.sample(part.pieces()),
+        answer == null ? "" : drawing(part));
+  }
+
+  /** A part's lots share its drawing. */
+  private String drawing(PartFacts part) {
+    return drawings.computeIfAbsent(
+        WeekIndex.key(part.jobId(), part.partId()),
+        key -> FitSheets.drawing(week.gates(part.jobId(), part.partId()), part));
   }
 
   /** Parts whose answer is worth a page: all that do not simply go in, and all with holes. */
@@ -284,7 +293,7 @@ final class ReportDesk {
                 part.description(),
                 FitWording.verdict(answer.verdict()),
                 FitWording.sentence(answer),
-                FitSheets.drawing(week.gates(part.jobId(), part.partId()), part),
+                drawing(part),
                 cautions));
       }
     }

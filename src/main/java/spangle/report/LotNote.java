@@ -45,6 +45,7 @@ public record LotNote(
    * @param meanUm mean thickness asked for
    * @param localUm least thickness asked for at one place
    * @param readings pieces to measure
+   * @param drawing how one piece goes in, as one svg element; empty where there is none
    */
   public record ZincNote(
       String attitude,
@@ -56,5 +57,6 @@ public record LotNote(
       boolean hollow,
       double meanUm,
       double localUm,
-      int readings) {}
+      int readings,
+      String drawing) {}
 }

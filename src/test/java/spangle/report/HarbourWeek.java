@@ -214,6 +214,9 @@ final class HarbourWeek {
             List.of(new KitLine("service-pedestal,-door-side", "J103", 2, 0))));
   }
 
+  private static final String FRAME =
+      "<svg viewBox=\"0 0 40 10\"><rect x=\"1\" y=\"1\" width=\"38\" height=\"8\" fill=\"none\" stroke=\"#000\"/></svg>";
+
   private static SheetFacts facts(Workshop shop) {
     List<LotNote> lots = new ArrayList<>();
     for (Lot lot : shop.lots) {
@@ -246,7 +249,8 @@ final class HarbourWeek {
                           frame,
                           85,
                           70,
-                          frame ? 1 : 3))
+                          frame ? 1 : 3,
+                          frame ? FRAME : ""))
                   : Optional.empty()));
     }
     List<LoadNote> loads = new ArrayList<>();
@@ -281,7 +285,7 @@ final class HarbourWeek {
                 "pump cabinet frame",
                 "tilted",
                 "goes in at 24 to 36 degrees; 140 mm to spare in length, 60 mm in depth at 30 degrees",
-                "<svg viewBox=\"0 0 40 10\"><rect x=\"1\" y=\"1\" width=\"38\" height=\"8\" fill=\"none\" stroke=\"#000\"/></svg>",
+                FRAME,
                 List.of("Hang two-point, never from the corners alone.")),
             new FitNote(
                 "J112",

@@ -154,8 +154,9 @@ final class DipSheets {
 
   private Optional<String> drawn(Lot lot) {
     return index
-        .fit(lot.jobId(), lot.partId())
-        .map(f -> SafeDrawing.of(f.svg()))
+        .note(lot)
+        .flatMap(LotNote::zinc)
+        .map(z -> SafeDrawing.of(z.drawing()))
         .filter(svg -> !svg.isEmpty());
   }
 }

@@ -16,7 +16,6 @@ import spangle.plan.MachineSpec;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.report.BatchNote;
-import spangle.report.FitNote;
 import spangle.report.JobReason;
 import spangle.report.LoadNote;
 import spangle.report.LotNote;
@@ -184,13 +183,6 @@ public final class WeekIndex {
   /** Why a job is where it is. */
   public Optional<String> reason(String jobId) {
     return Optional.ofNullable(reasons.get(jobId));
-  }
-
-  /** Large parts of a job that were tried against the kettle. */
-  public Optional<FitNote> fit(String jobId, String partId) {
-    return report.facts().fits().stream()
-        .filter(f -> f.jobId().equals(jobId) && f.partId().equals(partId))
-        .findFirst();
   }
 
   /** The minute the sheets are made for: now, or the week's beginning. */
