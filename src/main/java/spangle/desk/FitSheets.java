@@ -15,10 +15,10 @@ import spangle.fit.gate.GateState;
 import spangle.fit.vent.HolePlace;
 import spangle.fit.vent.HolePlaces;
 import spangle.fit.vent.Holes;
-import spangle.intake.brief.KettleWays;
 import spangle.intake.brief.PartGates;
 import spangle.measure.Figures;
 import spangle.plan.PartFacts;
+import spangle.report.LotNote;
 import spangle.report.fitsheet.FitPage;
 import spangle.report.fitsheet.FitSheet;
 import spangle.report.fitsheet.KettleDrawing;
@@ -79,19 +79,21 @@ public final class FitSheets {
     return KettleDrawing.of(answer, profile, List.of());
   }
 
-  /** The drawing of a measured part for its dip sheet; empty where it does not go into zinc. */
-  static String drawing(Optional<PartGates> gates, PartFacts part) {
-    Optional<KettleWays.Best> best = gates.flatMap(PartGates::best);
+  /** Drawings of a measured part for its dip sheet; empty where it does not go into zinc. */
+  static Optional<LotNote.Drawings> drawings(Optional<PartGates> gates, PartFacts part) {
     boolean hollow = gates.map(g -> !g.members().isEmpty()).orElse(false);
-    return best.map(
-            b ->
-                KettleDrawing.low(
-                    b.answer(),
-                    Optional.of(b.way().kettle()),
-                    hollow
-                        ? HolePlaces.of(FitDesk.hung(b.answer(), part.envelopeMm()))
-                        : List.of()))
-        .orElse("");
+    return gates
+        .flatMap(PartGates::best)
+        .map(
+            best -> {
+              FitAnswer answer = best.answer();
+              Optional<KettleProfile> kettle = Optional.of(best.way().kettle());
+              List<HolePlace> holes =
+                  hollow ? HolePlaces.of(FitDesk.hung(answer, part.envelopeMm())) : List.of();
+              return new LotNote.Drawings(
+                  KettleDrawing.low(answer, kettle, holes),
+                  KettleDrawing.beside(answer, kettle, holes));
+            });
   }
 
   private static List<HolePlace> holes(PartFit fit) {

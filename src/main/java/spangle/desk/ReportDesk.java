@@ -51,7 +51,7 @@ final class ReportDesk {
   private final Draws draws;
   private final WeekIndex index;
   private final Map<String, FitAnswer> fits = new HashMap<>();
-  private final Map<String, String> drawings = new HashMap<>();
+  private final Map<String, Optional<LotNote.Drawings>> drawings = new HashMap<>();
 
   ReportDesk(PreparedWeek week, Plan plan) {
     this.week = week;
@@ -266,14 +266,14 @@ final class ReportDesk {
         row.meanUm(),
         row.localUm(),
         ZincInspection.sample(part.pieces()),
-        answer == null ? "" : drawing(part));
+        answer == null ? Optional.empty() : drawings(part));
   }
 
-  /** A part's lots share its drawing. */
-  private String drawing(PartFacts part) {
+  /** A part's lots share its drawings. */
+  private Optional<LotNote.Drawings> drawings(PartFacts part) {
     return drawings.computeIfAbsent(
         WeekIndex.key(part.jobId(), part.partId()),
-        key -> FitSheets.drawing(week.gates(part.jobId(), part.partId()), part));
+        key -> FitSheets.drawings(week.gates(part.jobId(), part.partId()), part));
   }
 
   /** Parts whose answer is worth a page: all that do not simply go in, and all with holes. */
@@ -293,7 +293,7 @@ final class ReportDesk {
                 part.description(),
                 FitWording.verdict(answer.verdict()),
                 FitWording.sentence(answer),
-                drawing(part),
+                drawings(part).map(LotNote.Drawings::alone).orElse(""),
                 cautions));
       }
     }

@@ -45,7 +45,7 @@ public record LotNote(
    * @param meanUm mean thickness asked for
    * @param localUm least thickness asked for at one place
    * @param readings pieces to measure
-   * @param drawing how one piece goes in, as one svg element; empty where there is none
+   * @param drawings how one piece goes in; empty where it is not drawn
    */
   public record ZincNote(
       String attitude,
@@ -58,5 +58,13 @@ public record LotNote(
       double meanUm,
       double localUm,
       int readings,
-      String drawing) {}
+      Optional<Drawings> drawings) {}
+
+  /**
+   * How one piece goes in, each one svg element.
+   *
+   * @param alone for the width of a sheet
+   * @param beside for half of it, beside a hang pattern
+   */
+  public record Drawings(String alone, String beside) {}
 }

@@ -27,6 +27,7 @@ import spangle.plan.PlannedLoad;
 import spangle.plan.json.Gate;
 import spangle.plan.json.PlanJson;
 import spangle.report.BatchNote;
+import spangle.report.LotNote;
 import spangle.report.ReportFiles;
 import spangle.report.TerminalSummary;
 import spangle.solve.ProgressListener;
@@ -56,6 +57,32 @@ class SamplesTest {
         .plan(week, new SolveOptions(60, steps, seed, 1), ProgressListener.NOBODY)
         .made()
         .orElseThrow();
+  }
+
+  /**
+   * Straight parts too are drawn for their dip sheet; the list of what must be tried stays short.
+   */
+  @Test
+  void everyPartThatHangsInZincIsDrawnForItsSheet() {
+    List<LotNote> zinc =
+        HARBOUR_PLAN.report().facts().lots().stream().filter(n -> n.zinc().isPresent()).toList();
+    List<LotNote> hung =
+        zinc.stream().filter(n -> !n.zinc().get().attitude().equals("in the basket")).toList();
+    assertThat(hung).isNotEmpty().hasSizeLessThan(zinc.size());
+    assertThat(hung)
+        .allSatisfy(
+            n -> {
+              LotNote.Drawings drawings = n.zinc().get().drawings().orElseThrow();
+              assertThat(drawings.alone()).contains("from the side", "from the end");
+              assertThat(drawings.beside()).contains("hang at");
+            });
+    assertThat(zinc)
+        .filteredOn(n -> !hung.contains(n))
+        .allSatisfy(n -> assertThat(n.zinc().get().drawings()).isEmpty());
+    assertThat(HARBOUR_PLAN.report().facts().fits())
+        .isNotEmpty()
+        .filteredOn(f -> f.verdict().equals("straight"))
+        .allSatisfy(f -> assertThat(f.svg()).contains(">vent<"));
   }
 
   @Test

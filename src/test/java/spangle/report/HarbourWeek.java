@@ -250,7 +250,9 @@ final class HarbourWeek {
                           85,
                           70,
                           frame ? 1 : 3,
-                          frame ? FRAME : ""))
+                          frame
+                              ? Optional.of(new LotNote.Drawings(FRAME, FRAME))
+                              : Optional.empty()))
                   : Optional.empty()));
     }
     List<LoadNote> loads = new ArrayList<>();

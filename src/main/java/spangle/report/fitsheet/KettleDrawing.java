@@ -25,6 +25,7 @@ public final class KettleDrawing {
   private static final double LABEL_SIZES = 7.6;
 
   private static final double TOP = 150;
+  private static final double BEAM = TOP - 74;
   private static final double PAGE_TALLEST = 380;
   private static final double PAGE_SIZE = 23;
   private static final double SHEET_TALLEST = 235;
@@ -36,6 +37,8 @@ public final class KettleDrawing {
   private final double size;
   private final List<HolePlace> holes;
   private final Pencil pencil = new Pencil();
+  private final TankLines lines;
+  private final HangLines hang;
 
   private KettleDrawing(
       FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes, boolean low) {
@@ -46,6 +49,8 @@ public final class KettleDrawing {
     UsableSpace space = answer.space();
     boolean liquid = answer.rules().twoDips();
     this.tank = Tank.of(space, kettle, liquid);
+    this.lines = new TankLines(pencil, tank, size);
+    this.hang = new HangLines(pencil, size, BEAM);
   }
 
   /**
@@ -63,6 +68,19 @@ public final class KettleDrawing {
   public static String low(
       FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
     return new KettleDrawing(answer, kettle, holes, true).draw();
+  }
+
+  /**
+   * The drawing for half of a dip sheet, beside the hang pattern: narrower, with the side view
+   * only. A part that is rolled or goes in twice needs its other views and keeps them.
+   */
+  public static String beside(
+      FitAnswer answer, Optional<KettleProfile> kettle, List<HolePlace> holes) {
+    return answer
+        .whole()
+        .filter(attitude -> attitude.rollDeg().isEmpty() && answer.rules().twoDips())
+        .map(attitude -> BesideDrawing.of(answer, attitude, kettle, holes))
+        .orElseGet(() -> low(answer, kettle, holes));
   }
 
   private String draw() {
@@ -162,17 +180,17 @@ public final class KettleDrawing {
   }
 
   private void side(View view, int dip, String title) {
-    walls(view, tank.usable().lengthMm(), tank.endMm());
+    lines.walls(view, tank.usable().lengthMm(), tank.endMm());
     Optional<Outline> drawn = part(dip);
-    if (answer.dips() > 0) {
-      drawn.ifPresent(outline -> slings(view, outline));
+    if (answer.dips() > 0 && tank.liquid()) {
+      drawn.ifPresent(outline -> hook(hang.slings(view, outline)));
     }
     drawn.ifPresent(outline -> pencil.shape(view.of(outline.corners()), "#e4e4e4", 2.6, ""));
-    zinc(view, tank.usable().lengthMm(), tank.endMm());
+    lines.zinc(view, tank.usable().lengthMm(), tank.endMm());
     if (answer.twoDips().isPresent()) {
       drawn.ifPresent(outline -> Dips.marks(pencil, view, answer.twoDips().get(), outline, dip));
     }
-    drawn.ifPresent(outline -> angle(view, outline));
+    drawn.ifPresent(outline -> hang.angle(view, outline, hangDeg()));
     if (answer.whole().isPresent() && answer.whole().get().rollDeg().isEmpty()) {
       drawn.ifPresent(outline -> Holes.marks(pencil, view, outline, holes));
     }
@@ -230,121 +248,18 @@ public final class KettleDrawing {
     return mm >= -5e-7 ? ", " + mm(Math.max(0, mm)) + " to spare" : ", " + mm(-mm) + " MISSING";
   }
 
-  private void walls(View view, double lengthMm, double gapMm) {
-    double left = view.x(-gapMm);
-    double right = view.x(lengthMm + gapMm);
-    double bottom = view.y(-tank.floorMm());
-    double edge = view.y(tank.edgeMm());
-    if (tank.liquid() && tank.known()) {
-      for (double x = left + 8; x < right - 2; x += 11) {
-        double y = Math.min(view.y(0) + 3, bottom - 2);
-        pencil.line(x, bottom - 2, Math.min(right, x + (bottom - y) * 0.6), y, 0.8, "");
-      }
-    }
-    pencil.path(
-        "M"
-            + Pencil.num(left)
-            + " "
-            + Pencil.num(edge)
-            + "V"
-            + Pencil.num(bottom)
-            + "H"
-            + Pencil.num(right)
-            + "V"
-            + Pencil.num(edge),
-        5);
-    pencil.box(
-        view.x(0),
-        view.y(tank.usable().depthMm()),
-        lengthMm * view.scale(),
-        tank.usable().depthMm() * view.scale(),
-        "none",
-        1.1,
-        "7 5");
-    if (tank.liquid() && tank.known() && tank.floorMm() * view.scale() > 16) {
-      pencil.words(
-          view.x(lengthMm / 2), (view.y(0) + bottom) / 2 + 5, size - 5, "middle", false, "dross");
-    }
-  }
-
-  /** The surface, over the part: what is under it is covered. */
-  private void zinc(View view, double lengthMm, double gapMm) {
-    if (!tank.liquid()) {
-      return;
-    }
-    double y = view.y(tank.usable().depthMm());
-    StringBuilder wave =
-        new StringBuilder("M" + Pencil.num(view.x(-gapMm) + 3) + " " + Pencil.num(y));
-    double wide = view.x(lengthMm + gapMm) - view.x(-gapMm) - 6;
-    int waves = (int) Math.max(1, Math.round(wide / 12));
-    double step = wide / waves;
-    String one =
-        "q"
-            + Pencil.num(step / 4)
-            + " -4 "
-            + Pencil.num(step / 2)
-            + " 0t"
-            + Pencil.num(step / 2)
-            + " 0";
-    wave.append(one.repeat(waves));
-    pencil.path(wave.toString(), 1.8);
-  }
-
-  private void slings(View view, Outline outline) {
-    if (!tank.liquid()) {
-      return;
-    }
-    double span = outline.right() - outline.left();
-    double beam = TOP - 74;
-    double one = outline.left() + span * 0.25;
-    double other = outline.left() + span * 0.75;
-    pencil.line(view.x(one), beam, view.x(one), view.y(outline.topOver(one)), 1.4, "");
-    pencil.line(view.x(other), beam, view.x(other), view.y(outline.topOver(other)), 1.4, "");
-    double middle = view.x(outline.left() + span / 2);
-    pencil.box(view.x(one) - 8, beam - 5, view.x(other) - view.x(one) + 16, 10, "#000", 0, "");
-    pencil.line(middle, beam - 5, middle, beam - 24, 2.4, "");
-    pencil.circle(middle, beam - 29, 5, "#fff", 2.4);
+  private void hook(double x) {
     answer
         .lift()
         .ifPresent(
             lift ->
                 pencil.words(
-                    middle + 14,
-                    beam - 24,
+                    x + 14,
+                    BEAM - 24,
                     size - 4,
                     "start",
                     false,
                     "hook at least " + Figures.fixed(lift.hookMm(), 0) + " mm above the rim"));
-  }
-
-  private void angle(View view, Outline outline) {
-    double deg = hangDeg();
-    if (deg < 0.05 || deg > 89.95) {
-      return;
-    }
-    double x = view.x(outline.lowest().xMm());
-    double y = view.y(outline.lowest().yMm());
-    double reach = Math.min(90, (view.x(outline.right()) - x) * 0.55);
-    if (reach < 24) {
-      return;
-    }
-    pencil.line(x, y, x + reach + 26, y, 1, "4 4");
-    double radians = Math.toRadians(deg);
-    pencil.path(
-        "M"
-            + Pencil.num(x + reach)
-            + " "
-            + Pencil.num(y)
-            + "A"
-            + Pencil.num(reach)
-            + " "
-            + Pencil.num(reach)
-            + " 0 0 0 "
-            + Pencil.num(x + reach * Math.cos(radians))
-            + " "
-            + Pencil.num(y - reach * Math.sin(radians)),
-        1.4);
-    pencil.words(x + reach + 8, y - 6, size, "start", true, Figures.upTo(deg, 1) + "\u00b0");
   }
 
   private double hangDeg() {
@@ -353,7 +268,7 @@ public final class KettleDrawing {
 
   private void end(View view) {
     double width = tank.usable().widthMm();
-    walls(view, width, tank.sideMm());
+    lines.walls(view, width, tank.sideMm());
     Optional<Outline> seen = part();
     if (seen.isPresent()) {
       Outline side = seen.get();
@@ -368,7 +283,7 @@ public final class KettleDrawing {
           rolled.isPresent() ? 1 : 2.6,
           rolled.isPresent() ? "3 3" : "");
       rolled.ifPresent(r -> pencil.shape(view.of(r.corners()), "#e4e4e4", 2.6, ""));
-      zinc(view, width, tank.sideMm());
+      lines.zinc(view, width, tank.sideMm());
       double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
       pencil.measure(
           view.x((width - across) / 2), y, view.x((width + across) / 2), y, size - 3, mm(across));

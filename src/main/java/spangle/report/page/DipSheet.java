@@ -17,6 +17,7 @@ import java.util.List;
  * @param attitude how it goes in
  * @param special true for tilted or two dips: the sheet is bordered
  * @param sketch drawing of the dip
+ * @param drawn letter of the part in that drawing; empty where the load has one part only
  * @param picture hang pattern
  * @param kettle kettle and time
  * @param minutes immersion
@@ -41,6 +42,7 @@ public record DipSheet(
     String attitude,
     boolean special,
     String sketch,
+    String drawn,
     String picture,
     String kettle,
     String minutes,

@@ -1,6 +1,7 @@
 package spangle.report.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,6 @@ import spangle.plan.Lot;
 import spangle.report.LoadNote;
 import spangle.report.LotNote;
 import spangle.report.LotNote.ZincNote;
-import spangle.report.picture.DipPicture;
 import spangle.report.week.LoadPlace;
 import spangle.report.week.Say;
 import spangle.report.week.WeekIndex;
@@ -53,10 +53,11 @@ final class DipSheets {
     boolean hollow = notes.stream().anyMatch(n -> n.map(ZincNote::hollow).orElse(true));
     boolean quench = notes.stream().allMatch(n -> n.map(ZincNote::quench).orElse(false));
     boolean special = notes.stream().flatMap(Optional::stream).anyMatch(ZincNote::special);
-    String sketch = page == 0 ? sketch(place) : "";
+    Optional<Lot> shown = page == 0 ? shown(place) : Optional.empty();
     int measured = measured(place);
     int wires = LoadHeads.hooks(place, place.lots());
-    String picture = page == 0 ? heads.picture(place, sketch.isEmpty()) : "";
+    String picture = page == 0 ? heads.picture(place, shown.isEmpty()) : "";
+    String sketch = shown.map(lot -> sketch(lot, !picture.isEmpty())).orElse("");
     int rowsOfBoxes = sketch.isEmpty() && picture.isEmpty() ? BOX_ROWS_ALONE : BOX_ROWS;
     return new DipSheet(
         heads.head(place, page, pages),
@@ -71,6 +72,7 @@ final class DipSheets {
         attitudes(notes),
         special,
         sketch,
+        sketch.isEmpty() ? "" : shown.map(lot -> heads.letterOf(place, lot)).orElse(""),
         picture,
         place.machine().name() + ", " + index.time().at(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
@@ -101,10 +103,6 @@ final class DipSheets {
     return Say.count(measured, "piece") + ", " + READINGS_A_PIECE + " readings on each" + rest;
   }
 
-  private static boolean slanted(ZincNote note) {
-    return note.tiltDeg() > 0 || note.dips() > 1;
-  }
-
   private static String attitudes(List<Optional<ZincNote>> notes) {
     return distinct(notes, ZincNote::attitude, "not known: ask");
   }
@@ -132,31 +130,25 @@ final class DipSheets {
         "see the order");
   }
 
-  /** The drawing of the fit answer; a plain sketch where there is none. */
-  private String sketch(LoadPlace place) {
-    for (Lot lot : place.lots()) {
-      Optional<String> drawn = drawn(lot);
-      if (drawn.isPresent()) {
-        return drawn.get();
-      }
-    }
-    for (Lot lot : place.lots()) {
-      Optional<ZincNote> note = index.note(lot).flatMap(LotNote::zinc).filter(DipSheets::slanted);
-      if (note.isPresent()) {
-        return DipPicture.of(
-            note.get().tiltDeg(),
-            Math.max(lot.item().acrossMm(), lot.item().dropMm()),
-            Math.min(lot.item().acrossMm(), lot.item().dropMm()));
-      }
-    }
-    return "";
+  /**
+   * The lot that is drawn: one that goes in specially before one that is hollow, then the first.
+   */
+  private Optional<Lot> shown(LoadPlace place) {
+    return place.lots().stream()
+        .filter(lot -> zinc(lot).flatMap(ZincNote::drawings).isPresent())
+        .min(
+            Comparator.comparingInt(
+                lot -> zinc(lot).map(z -> z.special() ? 0 : z.hollow() ? 1 : 2).orElse(2)));
   }
 
-  private Optional<String> drawn(Lot lot) {
-    return index
-        .note(lot)
-        .flatMap(LotNote::zinc)
-        .map(z -> SafeDrawing.of(z.drawing()))
-        .filter(svg -> !svg.isEmpty());
+  private Optional<ZincNote> zinc(Lot lot) {
+    return index.note(lot).flatMap(LotNote::zinc);
+  }
+
+  private String sketch(Lot lot, boolean beside) {
+    return zinc(lot)
+        .flatMap(ZincNote::drawings)
+        .map(d -> SafeDrawing.of(beside ? d.beside() : d.alone()))
+        .orElse("");
   }
 }

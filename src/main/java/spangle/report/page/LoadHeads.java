@@ -167,6 +167,17 @@ final class LoadHeads {
     return alike;
   }
 
+  /** The letter of a lot's part in the parts table; none where there is but one. */
+  String letterOf(LoadPlace place, Lot lot) {
+    List<List<Lot>> parts = List.copyOf(alike(place).values());
+    for (int i = 0; parts.size() > 1 && i < parts.size(); i++) {
+      if (parts.get(i).contains(lot)) {
+        return letter(i);
+      }
+    }
+    return "";
+  }
+
   private static String letter(int number) {
     String last = String.valueOf((char) ('A' + number % 26));
     return number < 26 ? last : letter(number / 26 - 1) + last;

@@ -40,12 +40,6 @@ public final class Svg {
     return this;
   }
 
-  /** A circle. */
-  public Svg circle(double x, double y, double radius, String kind) {
-    out.append(Mark.circle(x, y, radius).put("class", kind).empty());
-    return this;
-  }
-
   /** A path; the data are the caller's own figures, never text from outside. */
   public Svg path(String data, String kind) {
     out.append(Mark.of("path").put("d", data).put("class", kind).empty());
@@ -77,21 +71,9 @@ public final class Svg {
     return this;
   }
 
-  /** Opens a turned group. */
-  public Svg turn(double degrees, double x, double y) {
-    out.append(Mark.of("g").put("transform", turned(degrees, x, y)).open());
-    return this;
-  }
-
   /** The transformation that turns by so many degrees about a point. */
   public static String turned(double degrees, double x, double y) {
     return "rotate(" + Mark.num(degrees) + " " + Mark.num(x) + " " + Mark.num(y) + ")";
-  }
-
-  /** Closes a group. */
-  public Svg unturn() {
-    out.append("</g>");
-    return this;
   }
 
   /** The element. */
