@@ -1,6 +1,7 @@
 package spangle.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -34,6 +35,11 @@ record Calc(int code, String out, String err) {
     Calc said = ask(line + " --json");
     assertThat(said.code()).as(line + ": " + said.err()).isEqualTo(ExitCode.DONE);
     return new ObjectMapper().readTree(said.out());
+  }
+
+  /** Within half a per cent: what is printed is rounded. */
+  static void near(JsonNode node, double expected) {
+    assertThat(node.asDouble()).isCloseTo(expected, within(Math.abs(expected) * 0.005));
   }
 
   /** Wrong usage: one sentence, exit 2, nothing on standard output. */
