@@ -39,22 +39,24 @@ class PartLimitsTest {
     assertThat(AreaMassCheck.check(eachOther(areaM2, 8, 2, 1)).verdict()).isEqualTo(verdict);
   }
 
-  /** Half of 4 m2 less ten per cent: twice 1.82 is 3.64, 9.9 % under 4; twice 1.81 is 10.5 %. */
-  @Test
-  void aSuppositionMustAgreeWithinTheSameTenPerCent() {
-    assertThat(traps(eachOther(1.82, 8, 2, 1))).contains(Trap.ONE_FACE);
-    assertThat(traps(eachOther(1.81, 8, 2, 1))).doesNotContain(Trap.ONE_FACE);
-    assertThat(traps(eachOther(2.19, 8, 2, 1))).contains(Trap.ONE_FACE);
-    assertThat(traps(eachOther(2.21, 8, 2, 1))).doesNotContain(Trap.ONE_FACE);
-  }
-
-  /** With one piece the job is the piece: nothing per job is supposed. */
-  @Test
-  void onePieceIsNoJob() {
-    assertThat(traps(eachOther(12, 8, 2, 1))).doesNotContain(Trap.AREA_PER_JOB);
-    assertThat(traps(eachOther(12, 8, 2, 3))).contains(Trap.AREA_PER_JOB);
-    assertThat(traps(eachOther(4, 24, 2, 1))).doesNotContain(Trap.MASS_PER_JOB);
-    assertThat(traps(eachOther(4, 24, 2, 3))).contains(Trap.MASS_PER_JOB);
+  /**
+   * Half of 4 m2 less ten per cent: twice 1.82 is 3.64, 9.9 % under 4; twice 1.81 is 10.5 %. With
+   * one piece the job is the piece: nothing per job is supposed.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1.82, 8, 1, ONE_FACE, true",
+    "1.81, 8, 1, ONE_FACE, false",
+    "2.19, 8, 1, ONE_FACE, true",
+    "2.21, 8, 1, ONE_FACE, false",
+    "12, 8, 1, AREA_PER_JOB, false",
+    "12, 8, 3, AREA_PER_JOB, true",
+    "4, 24, 1, MASS_PER_JOB, false",
+    "4, 24, 3, MASS_PER_JOB, true"
+  })
+  void aSuppositionAgreesWithinTenPerCent(
+      double areaM2, double massKg, int pieces, Trap trap, boolean supposed) {
+    assertThat(traps(eachOther(areaM2, massKg, 2, pieces)).contains(trap)).isEqualTo(supposed);
   }
 
   /** A thickness of 2 in written as 2: said as 2 mm, then 50.8 mm. */

@@ -294,19 +294,4 @@ class OtherPeoplesWeeksTest {
             .read();
     assertThat(codes(reading)).containsExactly("shape-not-read " + shape);
   }
-
-  @ParameterizedTest
-  @CsvSource({
-    "MS, STEEL",
-    "mild steel, STEEL",
-    "CR4, STEEL",
-    "hot rolled, STEEL",
-    "Stahl, STEEL",
-    "SS, STAINLESS",
-    "Alum., ALUMINIUM",
-    "5052-H32, ALUMINIUM"
-  })
-  void materialsByTheirShopNames(String words, Material material) {
-    assertThat(Material.parse(words)).contains(material);
-  }
 }

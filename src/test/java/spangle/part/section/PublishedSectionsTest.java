@@ -23,6 +23,11 @@ class PublishedSectionsTest {
         .isCloseTo(printed.doubleValue(), within(0.51 * printed.ulp().doubleValue()));
   }
 
+  private static void agrees(String name, BigDecimal kg, BigDecimal m2) {
+    agrees(section(name).massPerMetreKg(STEEL), kg);
+    agrees(section(name).outerM2PerMetre(), m2);
+  }
+
   private static SectionProfile section(String name) {
     return TABLE.find(name).orElseThrow();
   }
@@ -54,8 +59,7 @@ class PublishedSectionsTest {
     "SHS200x200x10, 57.0, 0.757"
   })
   void coldFormedSquares(String name, BigDecimal kg, BigDecimal m2) {
-    agrees(section(name).massPerMetreKg(STEEL), kg);
-    agrees(section(name).outerM2PerMetre(), m2);
+    agrees(name, kg, m2);
   }
 
   /** EN 10219-2, data set after a maker's section book. */
@@ -75,8 +79,7 @@ class PublishedSectionsTest {
     "RHS100x50x4, 8.59, 0.286"
   })
   void coldFormedRectangles(String name, BigDecimal kg, BigDecimal m2) {
-    agrees(section(name).massPerMetreKg(STEEL), kg);
-    agrees(section(name).outerM2PerMetre(), m2);
+    agrees(name, kg, m2);
   }
 
   /** EN 10210-2: squares from a published table, rectangles from a maker's data set. */
@@ -97,8 +100,7 @@ class PublishedSectionsTest {
     "HFRHS100x50x5, 10.8, 0.287"
   })
   void hotFinishedHollows(String name, BigDecimal kg, BigDecimal m2) {
-    agrees(section(name).massPerMetreKg(STEEL), kg);
-    agrees(section(name).outerM2PerMetre(), m2);
+    agrees(name, kg, m2);
   }
 
   /** EN 10219-2 circular, data set after a maker's section book; EN 10220 has the same masses. */
@@ -120,8 +122,7 @@ class PublishedSectionsTest {
     "CHS219.1x6.3, 33.1, 0.688"
   })
   void roundHollows(String name, BigDecimal kg, BigDecimal m2) {
-    agrees(section(name).massPerMetreKg(STEEL), kg);
-    agrees(section(name).outerM2PerMetre(), m2);
+    agrees(name, kg, m2);
   }
 
   /** EN 10220: M = 0.0246615 (D - T) T in kg/m, D and T in mm; for all round ones. */
@@ -243,7 +244,6 @@ class PublishedSectionsTest {
     "UPE300, 44.4, 0.968"
   })
   void parallelFlangeChannels(String name, BigDecimal kg, BigDecimal m2) {
-    agrees(section(name).massPerMetreKg(STEEL), kg);
-    agrees(section(name).outerM2PerMetre(), m2);
+    agrees(name, kg, m2);
   }
 }
