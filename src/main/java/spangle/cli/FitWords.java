@@ -29,7 +29,8 @@ final class FitWords {
   static void print(PartFit fit, PrintWriter out) {
     out.println(fit.job() + "/" + fit.part() + " " + fit.name());
     if (fit.shut()) {
-      out.println("NOT TO BE HUNG: a gate is shut");
+      boolean gate = fit.gates().stream().anyMatch(GateState::isShut);
+      out.println("NOT TO BE HUNG: " + (gate ? "a gate is shut" : "a question is open"));
     }
     body(fit.answer(), out);
     fit.gates().stream()

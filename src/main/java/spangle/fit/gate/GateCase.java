@@ -52,6 +52,8 @@ public record GateCase(
    * @param soldered whether joints are soldered or brazed
    * @param envelope outside size
    * @param massKg steel
+   * @param flatMm shorter side of its widest flat face, 0 where it has none; empty where only the
+   *     outside size tells
    */
   public record Build(
       Known welded,
@@ -65,11 +67,42 @@ public record GateCase(
       Known movingParts,
       Known soldered,
       Box envelope,
-      double massKg) {
+      double massKg,
+      OptionalDouble flatMm) {
     /** Copies the lists. */
     public Build {
       members = List.copyOf(members);
       contacts = List.copyOf(contacts);
+    }
+
+    /** A part of whose faces only the outside size tells. */
+    public Build(
+        Known welded,
+        boolean onePiece,
+        Known hollow,
+        List<Member> members,
+        Known overlaps,
+        List<Contact> contacts,
+        Known pockets,
+        Optional<OpenFront> openFront,
+        Known movingParts,
+        Known soldered,
+        Box envelope,
+        double massKg) {
+      this(
+          welded,
+          onePiece,
+          hollow,
+          members,
+          overlaps,
+          contacts,
+          pockets,
+          openFront,
+          movingParts,
+          soldered,
+          envelope,
+          massKg,
+          OptionalDouble.empty());
     }
   }
 
@@ -88,6 +121,26 @@ public record GateCase(
       double lengthMm,
       Optional<HoleSet> vents,
       Optional<HoleSet> drains) {
+    private static final double STEEL_KG_MM3 = 7850 / 1e9;
+
+    /** Longer outside side of its section, mm. */
+    double outsideMm() {
+      return Math.max(bore.widthMm(), bore.heightMm()) + 2 * wall();
+    }
+
+    /** Steel of all of them, kg, holes not taken off. */
+    double steelKg() {
+      double width = bore.widthMm();
+      double height = bore.heightMm();
+      double outside = (width + 2 * wall()) * (height + 2 * wall());
+      double share = bore.round() ? Math.PI / 4 : 1;
+      return count * share * (outside - width * height) * lengthMm * STEEL_KG_MM3;
+    }
+
+    private double wall() {
+      return bore.wallMm().orElse(0);
+    }
+
     /** Air inside all of them, litres. */
     public double airL() {
       return count * bore.sectionMm2() * lengthMm / 1e6;

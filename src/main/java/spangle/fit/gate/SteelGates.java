@@ -1,6 +1,5 @@
 package spangle.fit.gate;
 
-import spangle.measure.Box;
 import spangle.measure.Figures;
 import spangle.part.Material;
 
@@ -105,22 +104,19 @@ final class SteelGates {
   }
 
   static GateState distortion(GateCase part) {
-    Box box = part.build().envelope();
     double thin = part.steel().thinMm();
-    if (thin >= THIN_MM || box.middleMm() < FLAT_MM) {
-      return GateState.clear(
-          Gate.DISTORTION, mm(thin) + " mm, flat " + mm(box.middleMm()) + " mm wide at most");
+    FlatFace face = FlatFace.of(part, FLAT_MM);
+    if (thin >= THIN_MM || face.shorterMm() < FLAT_MM) {
+      return GateState.clear(Gate.DISTORTION, mm(thin) + " mm, " + face.words());
     }
     return GateState.shutUnless(
         part.record("distortion"),
         Gate.DISTORTION,
         "thin-flat-sheet",
         mm(thin)
-            + " mm sheet with a face up to "
-            + mm(box.longestMm())
-            + " x "
-            + mm(box.middleMm())
-            + " mm (held from "
+            + " mm sheet, "
+            + face.words()
+            + " (held from "
             + mm(FLAT_MM)
             + " mm under "
             + mm(THIN_MM)

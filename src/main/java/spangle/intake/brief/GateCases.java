@@ -85,7 +85,34 @@ final class GateCases {
         known(line.handling().movingParts()),
         known(line.hollows().soldered()),
         part.envelopeMm(),
-        part.massKg());
+        part.massKg(),
+        line.hollows().welded().yes() ? OptionalDouble.empty() : flat(shape));
+  }
+
+  /**
+   * Shorter side of the widest flat face of a form that is one piece; what is welded to it is not
+   * in the form, so then the outside size counts.
+   */
+  private static OptionalDouble flat(Optional<ShapeWords> shape) {
+    return shape
+        .map(
+            s -> {
+              List<Double> sizes = s.sizesMm();
+              return switch (s.form()) {
+                case PIPE, BAR -> OptionalDouble.of(0);
+                case TUBE, ANGLE, CHANNEL -> {
+                  double length = sizes.get(sizes.size() - 1);
+                  double side =
+                      sizes.subList(0, sizes.size() - 1).stream()
+                          .mapToDouble(mm -> Math.min(mm, length))
+                          .max()
+                          .orElse(0);
+                  yield OptionalDouble.of(side);
+                }
+                default -> OptionalDouble.empty();
+              };
+            })
+        .orElse(OptionalDouble.empty());
   }
 
   /** A drawing or shape that shows a closed hollow is believed before a row that says no. */

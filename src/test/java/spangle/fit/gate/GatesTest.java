@@ -240,6 +240,70 @@ class GatesTest {
     assertThat(flat(2.9, 499).isShut()).isFalse();
   }
 
+  /**
+   * A frame 1000 x 800 of 40 x 40 x 2 tube, 3.6 m of it: (40 x 40 - 36 x 36) mm2 x 3600 mm x 7850
+   * kg/m3 = 8.59 kg. A sheet of 500 x 500 x 2 would weigh 3.93 kg more.
+   */
+  @Test
+  void aFrameOfTubesIsJudgedByItsTubesWhereTheMassLeavesNoSheet() {
+    assertThat(frame(8.6).isShut()).isFalse();
+    assertThat(frame(8.6).words()).contains("flat 40 mm wide");
+    assertThat(frame(12.5).isShut()).isFalse();
+    assertThat(frame(12.6).isShut()).isTrue();
+    assertThat(frame(12.6).words()).contains("1000 x 800 mm");
+    // Members heavier than the part: something told is wrong, so nothing is proven.
+    assertThat(frame(8.1).isShut()).isTrue();
+  }
+
+  private static GateState frame(double massKg) {
+    HollowSection bore =
+        new HollowSection(
+            36, 36, false, OptionalDouble.of(900), OptionalDouble.of(2), HollowSection.Use.PLAIN);
+    Build build =
+        new Build(
+            Known.YES,
+            false,
+            Known.YES,
+            List.of(new Member(4, bore, 900, Optional.empty(), Optional.empty())),
+            Known.NO,
+            List.of(),
+            Known.NO,
+            Optional.empty(),
+            Known.NO,
+            Known.NO,
+            new Box(1000, 800, 40),
+            massKg);
+    return state(part(steel(Material.STEEL, 2, 2), build), Gate.DISTORTION);
+  }
+
+  /** What the form tells goes before the outside box of 2000 x 600 x 600. */
+  @Test
+  void aFormIsJudgedByItsOwnFaces() {
+    assertThat(formed(0).isShut()).isFalse();
+    assertThat(formed(0).words()).contains("no flat face");
+    assertThat(formed(499).isShut()).isFalse();
+    assertThat(formed(500).isShut()).isTrue();
+  }
+
+  private static GateState formed(double flatMm) {
+    Build build =
+        new Build(
+            Known.NO,
+            true,
+            Known.NO,
+            List.of(),
+            Known.NO,
+            List.of(),
+            Known.NO,
+            Optional.empty(),
+            Known.NO,
+            Known.NO,
+            new Box(2000, 600, 600),
+            20,
+            OptionalDouble.of(flatMm));
+    return state(part(steel(Material.STEEL, 2, 2), build), Gate.DISTORTION);
+  }
+
   private static GateState flat(double thick, double side) {
     Build build =
         new Build(
