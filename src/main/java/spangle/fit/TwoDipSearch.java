@@ -53,7 +53,15 @@ final class TwoDipSearch {
             space.lengthMm() - l, space.widthMm() - w, space.depthMm() - (h + overlapMm) / 2);
     return margin.worstShortageMm() <= Angles.SLACK_MM
         ? List.of(
-            new TwoDips(TwoDips.Form.TURNED_OVER, w, l, h, overlapMm, Optional.empty(), margin))
+            new TwoDips(
+                TwoDips.Form.TURNED_OVER,
+                w,
+                l,
+                h,
+                overlapMm,
+                Optional.empty(),
+                margin,
+                Optional.empty()))
         : List.of();
   }
 
@@ -71,7 +79,16 @@ final class TwoDipSearch {
               space.lengthMm() - (h * Angles.sin(middle) + climb / Angles.tan(middle)),
               space.widthMm() - w,
               space.depthMm() - (reach * Angles.sin(middle) + h * Angles.cos(middle)));
-      found.add(new TwoDips(TwoDips.Form.END_OUT, w, l, h, overlapMm, Optional.of(angles), margin));
+      found.add(
+          new TwoDips(
+              TwoDips.Form.END_OUT,
+              w,
+              l,
+              h,
+              overlapMm,
+              Optional.of(angles),
+              margin,
+              Optional.empty()));
     }
     return found;
   }

@@ -24,18 +24,6 @@ public record TwoDips(
     Optional<Interval> dipTiltDeg,
     Margin margin,
     Optional<Silhouette> outline) {
-  /** Dips of a box. */
-  public TwoDips(
-      Form form,
-      double acrossMm,
-      double lMm,
-      double hMm,
-      double overlapMm,
-      Optional<Interval> dipTiltDeg,
-      Margin margin) {
-    this(form, acrossMm, lMm, hMm, overlapMm, dipTiltDeg, margin, Optional.empty());
-  }
-
   /** How the second dip reaches what the first left out. */
   public enum Form {
     /** Level both times, turned over between the dips. */

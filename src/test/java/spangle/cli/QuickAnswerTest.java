@@ -57,6 +57,29 @@ class QuickAnswerTest {
         "fit samples/harbour-week H-205/HC-42 --json"
       })
   void fitReadsNoMoreThanTheAnswerNeeds(String line) throws Exception {
+    Set<String> taken = taken(line);
+    assertThat(taken).contains("spangle.cli.FitCommand");
+    for (String unused :
+        new String[] {
+          "org.optaplanner",
+          "org.apache.poi",
+          "org.locationtech",
+          "freemarker",
+          "com.fasterxml.jackson.databind",
+          "spangle.solve",
+          "spangle.audit",
+          "spangle.intake.drawing.Dxf",
+          "spangle.intake.drawing.FlatFile",
+          "spangle.intake.event",
+          "spangle.plan.event.Slippage",
+          "spangle.cli.PlanCommand"
+        }) {
+      assertThat(taken).as(unused).noneMatch(name -> name.startsWith(unused));
+    }
+  }
+
+  /** Classes taken for a line that is answered. */
+  private static Set<String> taken(String line) throws Exception {
     try (Noting loader = new Noting()) {
       StringWriter out = new StringWriter();
       Object code =
@@ -66,24 +89,7 @@ class QuickAnswerTest {
               .invoke(null, new PrintWriter(out), new PrintWriter(out), line.split(" "));
 
       assertThat(code).as(out.toString()).isEqualTo(ExitCode.DONE);
-      assertThat(loader.taken).contains("spangle.cli.FitCommand");
-      for (String unused :
-          new String[] {
-            "org.optaplanner",
-            "org.apache.poi",
-            "org.locationtech",
-            "freemarker",
-            "com.fasterxml.jackson.databind",
-            "spangle.solve",
-            "spangle.audit",
-            "spangle.intake.drawing.Dxf",
-            "spangle.intake.drawing.FlatFile",
-            "spangle.intake.event",
-            "spangle.plan.event.Slippage",
-            "spangle.cli.PlanCommand"
-          }) {
-        assertThat(loader.taken).as(unused).noneMatch(name -> name.startsWith(unused));
-      }
+      return loader.taken;
     }
   }
 
@@ -99,26 +105,16 @@ class QuickAnswerTest {
         "calc vents --tube 60x60x1200mm --thickness 3mm --json"
       })
   void loadsNoSolverAndNoSheets(String line) throws Exception {
-    try (Noting loader = new Noting()) {
-      StringWriter out = new StringWriter();
-      Object code =
-          loader
-              .loadClass("spangle.cli.Spangle")
-              .getMethod("run", PrintWriter.class, PrintWriter.class, String[].class)
-              .invoke(null, new PrintWriter(out), new PrintWriter(out), line.split(" "));
-
-      assertThat(code).as(out.toString()).isEqualTo(ExitCode.DONE);
-      assertThat(loader.taken).contains("spangle.cli.Spangle", "picocli.CommandLine");
-      assertThat(loader.taken)
-          .noneMatch(name -> name.startsWith("org.optaplanner"))
-          .noneMatch(name -> name.startsWith("spangle.solve"))
-          .noneMatch(name -> name.startsWith("spangle.desk") && !name.contains("Drawing"))
-          .noneMatch(
-              name ->
-                  name.startsWith("spangle.intake") && !name.startsWith("spangle.intake.drawing"))
-          .noneMatch(name -> name.startsWith("org.apache.poi"))
-          .noneMatch(name -> name.startsWith("freemarker"))
-          .noneMatch(name -> name.startsWith("com.fasterxml.jackson.databind"));
-    }
+    Set<String> taken = taken(line);
+    assertThat(taken).contains("spangle.cli.Spangle", "picocli.CommandLine");
+    assertThat(taken)
+        .noneMatch(name -> name.startsWith("org.optaplanner"))
+        .noneMatch(name -> name.startsWith("spangle.solve"))
+        .noneMatch(name -> name.startsWith("spangle.desk") && !name.contains("Drawing"))
+        .noneMatch(
+            name -> name.startsWith("spangle.intake") && !name.startsWith("spangle.intake.drawing"))
+        .noneMatch(name -> name.startsWith("org.apache.poi"))
+        .noneMatch(name -> name.startsWith("freemarker"))
+        .noneMatch(name -> name.startsWith("com.fasterxml.jackson.databind"));
   }
 }
