@@ -41,6 +41,7 @@ final class FitRooms {
     }
     if (door != null) {
       List<Double> sides = Quantities.sizesMm(door, 2);
+      FitSubject.solid(door, sides);
       places.add(
           FitPlace.bare(
               new UsableSpace("door", ANY_LENGTH_MM, sides.get(0), sides.get(1), 0), false));
@@ -53,7 +54,7 @@ final class FitRooms {
     boolean kettle = option.equals("--kettle");
     if (words.startsWith("usable ")) {
       List<Double> sides = Quantities.sizesMm(words.substring("usable ".length()), 3);
-      FitSubject.upTo100m(words, sides);
+      FitSubject.solid(words, sides);
       UsableSpace space =
           new UsableSpace(
               kettle ? "kettle" : "room",

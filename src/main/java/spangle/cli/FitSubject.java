@@ -18,6 +18,9 @@ import spangle.measure.QuantityKind;
 final class FitSubject {
   private static final double LONGEST_MM = 100_000;
 
+  /** Thinner than any foil. */
+  private static final double SHORTEST_MM = 0.01;
+
   /** More than any crane of the trade lifts: a slip of the unit. */
   private static final double HEAVIEST_KG = 100_000;
 
@@ -78,12 +81,12 @@ final class FitSubject {
     }
     if (size != null) {
       Box box = Quantities.box(size);
-      positive(size, box.lengthMm(), box.widthMm(), box.heightMm());
+      solid(size, List.of(box.lengthMm(), box.widthMm(), box.heightMm()));
       return Body.of(box);
     }
     if (cylinder != null) {
       List<Double> sides = Quantities.sizesMm(cylinder, 2);
-      positive(cylinder, sides.get(0), sides.get(1));
+      solid(cylinder, sides);
       return Body.cylinder(sides.get(0), sides.get(1));
     }
     if (across == null) {
@@ -96,7 +99,7 @@ final class FitSubject {
       corners.add(new Corner(xy.get(0), xy.get(1)));
     }
     double acrossMm = Quantities.lengthMm(across);
-    positive(across, acrossMm);
+    solid(across, List.of(acrossMm));
     try {
       return Body.prism(corners, acrossMm);
     } catch (IllegalArgumentException flat) {
@@ -112,11 +115,16 @@ final class FitSubject {
     }
   }
 
-  private static void positive(String text, double... sides) {
+  /** Refuses sides no part and no room has. */
+  static void solid(String text, List<Double> sides) {
+    upTo100m(text, sides);
     for (double side : sides) {
-      upTo100m(text, List.of(side));
       if (side <= 0) {
         throw ExitException.usage("'" + text + "' has a side of 0 mm: every side is above zero");
+      }
+      if (side < SHORTEST_MM) {
+        throw ExitException.usage(
+            "'" + text + "' has a side of less than 0.01 mm: look at the unit");
       }
     }
   }
