@@ -1,8 +1,10 @@
 package spangle.desk;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import spangle.estimate.LotSharing;
@@ -34,17 +36,26 @@ final class LoadNotes {
 
   List<LoadNote> of(Plan plan) {
     List<LoadNote> notes = new ArrayList<>();
+    Map<String, List<String>> halves = new HashMap<>();
+    HalfRoute.of(week.brief(), plan)
+        .values()
+        .forEach(
+            half ->
+                halves.computeIfAbsent(half.loadId(), id -> new ArrayList<>()).add(half.caution()));
     for (PlannedBatch batch : plan.batches()) {
-      batch.loads().forEach(load -> notes.add(note(batch, load)));
+      for (PlannedLoad load : batch.loads()) {
+        notes.add(note(batch, load, halves.getOrDefault(load.id(), List.of())));
+      }
     }
     return notes;
   }
 
-  private LoadNote note(PlannedBatch batch, PlannedLoad load) {
+  private LoadNote note(PlannedBatch batch, PlannedLoad load, List<String> halves) {
     Lot first = index.first(load);
     FinishKind kind = first.finish().kind();
     double amount = load.lotIds().stream().map(index::lot).mapToDouble(Lot::materialKg).sum();
-    List<String> cautions = cautions(batch, load, first);
+    List<String> cautions = new ArrayList<>(cautions(batch, load, first));
+    cautions.addAll(halves);
     return switch (kind) {
       case POWDER -> new LoadNote(load.id(), amount, "kg", lots(load), cautions);
       case LIQUID -> new LoadNote(load.id(), amount, "l", mix(first, amount), cautions);

@@ -109,7 +109,8 @@ public final class PlanDesk {
       return new Outcome(reading.problems(), Optional.empty());
     }
     PreparedWeek week = BriefMaker.prepare(reading.input().get());
-    Plan plan = EarliestDates.in(week, solver.solve(week.brief(), options, progress));
+    Plan solved = solver.solve(week.brief(), options, progress);
+    Plan plan = HalfRoute.said(week.brief(), EarliestDates.in(week, solved));
     List<Finding> findings = Audit.of(week.brief(), plan);
     StoreDesk stores = new StoreDesk(week, plan);
     List<Purchase> purchases = stores.purchases();

@@ -113,7 +113,7 @@ public final class ReplanDesk {
             options,
             progress);
     ReplanStart start = rest.start();
-    Plan plan = rest.plan();
+    Plan plan = HalfRoute.said(start.week().brief(), EarliestDates.in(start.week(), rest.plan()));
     List<Finding> findings = rest.findings();
     ChangeList changes = rest.changes();
     String version = rest.version();
