@@ -14,7 +14,8 @@ public enum Material {
   STEEL(
       7850,
       "steel",
-      "s235.*|s275.*|s355.*|s420.*|s460.*|dc0[1-7].*|dd1[1-4].*|st ?37.*|st ?44.*|st ?52.*|a36|a500.*"
+      "(?:s235|s275|s355|s420|s460|dc0[1-7]|dd1[1-4]|st ?37|st ?44|st ?52|a500)(?![0-9])"
+          + "(?!.*(?:galv|zinc|\\+ ?(?:z|as)|stainless|inox|alu)).*|a36"
           + "|(?:mild|carbon|black|structural|sheet)[ -]?steel|m\\.?s\\.?|stahl|baustahl"
           + "|(?:cold|hot)[ -]?rolled(?:[ -](?:steel|sheet|plate))?|[ch]rs|[ch]r4|[ch]r|hrpo|crca"
           + "|steel[ -](?:sheet|plate|tube|bar|angle|section)"),
@@ -27,11 +28,14 @@ public enum Material {
   ALUMINIUM(
       2700,
       "aluminium",
-      "alumini?um|alum?\\.?|en ?aw.*|(?:5052|5083|5251|5754|6060|6061|6063|6082)(?:[ -].*)?"),
+      "alumini?um|al|alum?\\.?|en ?aw.*|(?:5052|5083|5251|5754|6060|6061|6063|6082)(?:[ -].*)?"),
   /** Grey and ductile iron castings, 7200 kg/m3 (from memory: EN 1561 gives 7.10 to 7.30). */
   CAST_IRON(7200, "cast-iron", "cast[ _]iron|iron[ _-]casting|en-?gj[ls].*"),
   /** Sheet that came in with a zinc coat; the coat is left out of the mass, 7850 kg/m3. */
-  GALVANIZED_STEEL(7850, "galvanized-steel", "galvani[sz]ed([ _-]steel)?|dx5[1-7]d.*|pre-?galv.*"),
+  GALVANIZED_STEEL(
+      7850,
+      "galvanized-steel",
+      "galvani[sz]ed([ _-]steel)?|dx5[1-7]d.*|pre-?galv.*|(?:dc0[1-7]|s[2-5][0-9]0gd) ?\\+ ?z.*"),
   /** Brass, 8470 kg/m3 (from memory: CuZn39Pb3). */
   BRASS(8470, "brass", "cuzn.*|ms ?58"),
   /** Copper, 8930 kg/m3 (from memory: Cu-ETP). */
@@ -74,7 +78,8 @@ public enum Material {
    */
   public static Optional<Material> parse(String text) {
     String name = text.strip().toLowerCase(Locale.ROOT);
-    if (name.isEmpty() || name.length() > 60) {
+    // "MS" is mild steel; "Ms" on many drawings is brass, which must not get into a kettle.
+    if (name.isEmpty() || name.length() > 60 || text.strip().equals("Ms")) {
       return Optional.empty();
     }
     for (Material material : values()) {

@@ -30,7 +30,10 @@ class MaterialTest {
     "5052-H32, ALUMINIUM",
     "cast iron, CAST_IRON",
     "EN-GJL-250, CAST_IRON",
+    "Al, ALUMINIUM",
     "DX51D+Z275, GALVANIZED_STEEL",
+    "DC01+ZE25/25, GALVANIZED_STEEL",
+    "S350GD+Z275, GALVANIZED_STEEL",
     "galvanised steel, GALVANIZED_STEEL",
     "brass, BRASS",
     "copper, COPPER",
@@ -42,7 +45,20 @@ class MaterialTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "  ", "plastic", "steelish", "non-steel", "xs235"})
+  @ValueSource(
+      strings = {
+        "",
+        "  ",
+        "plastic",
+        "steelish",
+        "non-steel",
+        "xs235",
+        "Ms",
+        "S235 galv",
+        "S355 stainless",
+        "S235JR+Z",
+        "A5005"
+      })
   void guessesNothing(String word) {
     assertThat(Material.parse(word)).isEmpty();
   }
