@@ -6,7 +6,7 @@ package spangle.intake.problem;
  * @param file path below the week folder, with forward slashes
  * @param line line or spreadsheet row, from 1; 0 = the file as a whole
  * @param column character or spreadsheet column, from 1; 0 = the line as a whole
- * @param cell spreadsheet cell such as {@code Jobs!C7}; empty for text files
+ * @param cell spreadsheet cell such as {@code Jobs!C7}, or several merged; empty for text files
  */
 public record Place(String file, int line, int column, String cell) implements Comparable<Place> {
 
@@ -29,6 +29,11 @@ public record Place(String file, int line, int column, String cell) implements C
       return file;
     }
     return column == 0 ? file + ":" + line : file + ":" + line + ":" + column;
+  }
+
+  /** Whether it is one spreadsheet cell merged from several, such as {@code Jobs!C7:C9}. */
+  public boolean merged() {
+    return cell.indexOf(':', cell.lastIndexOf('!') + 1) >= 0;
   }
 
   @Override

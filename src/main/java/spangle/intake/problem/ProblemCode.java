@@ -195,7 +195,9 @@ public enum ProblemCode {
   /** A body with inner spaces that no opening reaches. */
   BODY_HAS_VOID(Severity.DANGER, Meanwhile.AS_WRITTEN),
   /** A formula whose stored result was used. */
-  FORMULA_CELL(Severity.WARN, Meanwhile.AS_WRITTEN);
+  FORMULA_CELL(Severity.WARN, Meanwhile.AS_WRITTEN),
+  /** Rows of a spreadsheet that are hidden there. */
+  HIDDEN_ROWS(Severity.WARN, Meanwhile.AS_WRITTEN);
 
   private final Severity severity;
   private final Meanwhile meanwhile;

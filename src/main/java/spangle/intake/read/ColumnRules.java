@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import spangle.intake.problem.ProblemCode;
@@ -35,13 +36,29 @@ final class ColumnRules {
 
   /** What a comma before three digits means in one customer's files. */
   enum Decimal {
-    /** 1,250 is one and a quarter. */
-    COMMA,
-    /** 1,250 is one thousand two hundred and fifty. */
-    POINT
+    /** 1,250 is one and a quarter, 1.250 in a text file twelve hundred and fifty. */
+    COMMA(Pattern.compile("([+-]?[0-9]{1,3})((?:\\.[0-9]{3})+)((?:,[0-9]+)?(?:\\s*[^0-9.,].*)?)")),
+    /** 1,250 is twelve hundred and fifty, 1.250 one and a quarter. */
+    POINT(Pattern.compile("([+-]?[0-9]{1,3})((?:,[0-9]{3})+)((?:\\.[0-9]+)?(?:\\s*[^0-9.,].*)?)"));
+
+    private final Pattern thousands;
+
+    Decimal(Pattern thousands) {
+      this.thousands = thousands;
+    }
+
+    /** The number with a point for its decimals and nothing between its thousands. */
+    String plain(String number) {
+      Matcher parted = thousands.matcher(number);
+      String whole =
+          parted.matches()
+              ? parted.group(1) + parted.group(2).replaceAll("[.,]", "") + parted.group(3)
+              : number;
+      return this == COMMA ? DECIMAL_COMMA.matcher(whole).replaceFirst("$1.$2") : whole;
+    }
   }
 
-  private static final Pattern TWO_WAYS = Pattern.compile("[+-]?[0-9]{1,3},[0-9]{3}(\\s*\\D.*)?");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("^([+-]?[0-9]*),([0-9])");
 
   private final List<Rule> rules;
 
@@ -121,26 +138,46 @@ final class ColumnRules {
     return matching(file).stream().flatMap(rule -> rule.gaugeTable().stream()).findFirst();
   }
 
-  /** A row in which commas before three digits are written the way that has one meaning. */
+  /** What a comma before three digits means in a file, where somebody said so. */
+  Optional<Decimal> decimal(String file) {
+    return matching(file).stream().flatMap(rule -> rule.decimal().stream()).findFirst();
+  }
+
+  /**
+   * A row in which every quantity is written the one way that has one meaning. Numbers of a
+   * workbook come with a point whatever its people write.
+   */
   Datum.Group plainNumbers(String file, Datum.Group row) {
-    Optional<Decimal> decimal =
-        matching(file).stream().flatMap(rule -> rule.decimal().stream()).findFirst();
+    Optional<Decimal> decimal = decimal(file);
     if (decimal.isEmpty()) {
       return row;
     }
     Map<String, Datum.Entry> entries = new LinkedHashMap<>();
-    row.entries().forEach((key, entry) -> entries.put(key, plain(entry, decimal.get())));
+    row.entries()
+        .forEach(
+            (key, entry) ->
+                entries.put(
+                    key,
+                    JobColumns.kind(JobColumns.stem(key)).isEmpty()
+                        ? entry
+                        : plain(entry, decimal.get())));
     return new Datum.Group(row.place(), entries);
   }
 
   private static Datum.Entry plain(Datum.Entry entry, Decimal decimal) {
-    if (!(entry.value() instanceof Datum.Scalar scalar)
-        || !TWO_WAYS.matcher(scalar.text()).matches()) {
+    if (!(entry.value() instanceof Datum.Scalar scalar) || isStoredNumber(scalar)) {
       return entry;
     }
-    String text = scalar.text().replace(",", decimal == Decimal.COMMA ? "." : "");
-    return new Datum.Entry(entry.keyPlace(), new Datum.Scalar(scalar.place(), text));
+    Datum.Scalar plain = new Datum.Scalar(scalar.place(), decimal.plain(scalar.text()));
+    return new Datum.Entry(entry.keyPlace(), plain);
   }
+
+  /** Whether a cell is a number of a workbook, not a text somebody typed. */
+  static boolean isStoredNumber(Datum.Scalar cell) {
+    return !cell.place().cell().isEmpty() && STORED.matcher(cell.text()).matches();
+  }
+
+  private static final Pattern STORED = Pattern.compile("-?[0-9]+(?:\\.[0-9]+)?");
 
   private List<Rule> matching(String file) {
     String name = file.substring(file.lastIndexOf('/') + 1);

@@ -44,6 +44,11 @@ final class ColumnWords {
     }
   }
 
+  private static void weak(String name, String... words) {
+    add(name, words);
+    WEAK.addAll(List.of(words));
+  }
+
   private static void weakly(String name, String... bases) {
     Set<String> before = Set.copyOf(WORDS.keySet());
     numbered(name, bases);
@@ -73,7 +78,7 @@ final class ColumnWords {
     add("thickness", "plate thickness", "material thickness", "mat thk", "matl thk", "sheet thk");
     add("thickness", "dicke", "stärke", "blechdicke");
     add("thickest", "max thickness", "thickness max", "max thk");
-    add("gauge", "ga", "gage", "gauge no", "sheet gauge", "material gauge", "swg");
+    add("gauge", "ga", "gage", "gauge no", "sheet gauge", "material gauge");
     add("shape", "form", "geometry", "size", "dimensions", "dims", "abmessung", "abmessungen");
     add("length", "l", "len", "overall length", "long", "oal", "länge", "laenge");
     add("width", "w", "b", "wide", "wid", "overall width", "breite");
@@ -85,7 +90,7 @@ final class ColumnWords {
     add("route", "finish process", "coating process", "finishing", "verfahren");
     finishes();
     dates();
-    add("priority", "prio", "pri", "urgency", "rank");
+    add("priority", "prio", "pri", "urgency");
     add("welded", "weld", "geschweißt", "geschweisst");
     add("hollow", "hollows", "hollow sections", "hohl");
     add("overlaps", "overlap", "doublers");
@@ -106,11 +111,12 @@ final class ColumnWords {
   }
 
   private static void quantities() {
-    add("qty", "quantity", "qnty", "quant", "pcs", "pieces", "count", "number", "nos", "units");
+    add("qty", "quantity", "qnty", "quant", "pcs", "pieces", "nos");
+    weak("qty", "count", "units", "ordered", "total qty", "total pcs", "job qty", "lot qty");
     add("qty", "no off", "number off", "no of pieces", "number of pieces", "no of pcs", "no pcs");
-    add("qty", "qty ordered", "ordered", "order qty", "ordered qty", "order quantity", "total qty");
+    add("qty", "qty ordered", "order qty", "ordered qty", "order quantity");
     add("qty", "qty reqd", "qty req", "qty required", "reqd qty", "req qty", "required qty");
-    add("qty", "batch qty", "lot qty", "job qty", "qty pcs", "total pcs", "menge", "anzahl");
+    add("qty", "batch qty", "qty pcs", "menge", "anzahl");
     add("qty", "stück", "stueck", "stk");
   }
 

@@ -132,9 +132,9 @@ final class Fields {
       Optional<String> unit = unitOf(name, base, kind);
       if (unit.isPresent()) {
         Optional<Datum.Scalar> scalar = scalar(name);
-        return scalar.isEmpty()
-            ? OptionalDouble.empty()
-            : quantity(name, scalar.get(), kind, unit.get(), range);
+        if (scalar.isPresent()) {
+          return quantity(name, scalar.get(), kind, unit.get(), range);
+        }
       }
     }
     asked.add(base + "_" + ScalarReader.unitName(kind));
@@ -163,9 +163,11 @@ final class Fields {
     if (group.entries().containsKey(base)) {
       return Optional.of(base);
     }
-    return group.entries().keySet().stream()
-        .filter(name -> unitOf(name, base, kind).isPresent())
-        .findFirst();
+    List<String> names =
+        group.entries().keySet().stream()
+            .filter(name -> unitOf(name, base, kind).isPresent())
+            .toList();
+    return names.stream().filter(this::has).findFirst().or(() -> names.stream().findFirst());
   }
 
   private static Optional<String> unitOf(String name, String base, QuantityKind kind) {

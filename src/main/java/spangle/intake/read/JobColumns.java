@@ -23,6 +23,9 @@ final class JobColumns {
   private static final Pattern PER_PIECE =
       Pattern.compile("\\s*(/|\\bper\\b|\\b)\\s*(pcs?|pieces?|parts?|each|ea)\\.?$");
 
+  /** What may stand in brackets behind a column of plain numbers. */
+  private static final Map<String, Pattern> PLAIN_UNITS = plainUnits();
+
   /** Columns with a kind of quantity; the others are plain. */
   private static final Map<String, QuantityKind> KINDS = kinds();
 
@@ -161,8 +164,14 @@ final class JobColumns {
       return Optional.of(name + "_" + symbol);
     }
     // A remark in brackets that is no unit of this column: 'Finish (RAL)', 'Qty (pcs)'.
-    boolean remark = inBrackets && (kind == null || symbol.isEmpty());
+    boolean remark = inBrackets && (symbol.isEmpty() || (kind == null && !counted(name, symbol)));
     return remark ? Optional.of(name) : Optional.empty();
+  }
+
+  /** Dozens, boxes, ppm: a plain number of something else than the column counts. */
+  private static boolean counted(String name, String symbol) {
+    Pattern units = PLAIN_UNITS.get(name);
+    return units != null && !units.matcher(symbol).matches();
   }
 
   /** Whether a heading gives way where another of the same column is clearer. */
@@ -200,6 +209,18 @@ final class JobColumns {
     kinds.put("film", QuantityKind.FILM);
     kinds.put("heat_limit", QuantityKind.TEMPERATURE);
     return kinds;
+  }
+
+  private static Map<String, Pattern> plainUnits() {
+    Map<String, Pattern> units = new LinkedHashMap<>();
+    units.put("qty", Pattern.compile("pcs?|pieces?|parts?|nos?|off|ea|each|stk|st\u00fcck"));
+    units.put("gauge", Pattern.compile("ga|gage|gauge|#|no"));
+    units.put("hooks", Pattern.compile("pcs?|nos?|each|ea"));
+    units.put("strength_mpa", Pattern.compile("mpa|n/mm2"));
+    for (String pct : List.of("si_pct", "p_pct", "al_pct")) {
+      units.put(pct, Pattern.compile("%|pct|percent|w(?:t|eight)?%|%w(?:t|eight)?|mass%"));
+    }
+    return units;
   }
 
   private static Map<String, String> aliases() {

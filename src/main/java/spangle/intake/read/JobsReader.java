@@ -60,6 +60,7 @@ final class JobsReader {
               catalogue,
               refusedFinishes,
               new Times(shop.weekStart(), columns.dates(file)),
+              columns.decimal(file),
               columns.gaugeTable(file).or(shop::gaugeTable),
               folder,
               drawings);
@@ -159,6 +160,10 @@ final class JobsReader {
     List<Datum.Group> rows = new ArrayList<>();
     for (XlsxSource.Sheet sheet : sheets) {
       boolean heading = TableRows.hasHeading(sheet.grid(), learned(file), quiet);
+      if (heading && sheet.hidden()) {
+        XlsxSource.noteHidden(
+            problems, sheet.grid().place(), "the sheet is hidden; its rows were read like others");
+      }
       if (heading || !anyHeading) {
         rows.addAll(table(file, sheet.grid()));
       } else if (!sheet.grid().rows().isEmpty() && !JobTemplate.OWN_SHEETS.contains(sheet.name())) {

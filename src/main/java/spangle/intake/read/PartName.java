@@ -15,10 +15,15 @@ public record PartName(String asked) {
 
   /** Whether a part of a job is meant. */
   public boolean means(String job, String part) {
-    String wanted = asked.strip().replaceAll("\\s+", "/");
-    return wanted.equalsIgnoreCase(job + "/" + part)
-        || wanted.equalsIgnoreCase(part)
-        || wanted.equalsIgnoreCase(job);
+    String wanted = plain(asked);
+    return wanted.equals(plain(job + "/" + part))
+        || wanted.equals(plain(part))
+        || wanted.equals(plain(job));
+  }
+
+  /** Small letters; a blank stands for a stroke, so that both may be typed. */
+  private static String plain(String name) {
+    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s/]+", "/");
   }
 
   /** Whether a row may be meant; a row whose names cannot be read is never left out. */

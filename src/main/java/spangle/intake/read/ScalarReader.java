@@ -96,9 +96,12 @@ final class ScalarReader {
   }
 
   OptionalDouble number(String key, Datum.Scalar scalar, Range range) {
+    String written = scalar.text().strip();
+    // In a column of per cent the sign may stand behind the figure.
+    boolean percent = key.endsWith("_pct") && written.endsWith("%");
     double value;
     try {
-      value = Numbers.parse(scalar.text());
+      value = Numbers.parse(percent ? written.substring(0, written.length() - 1) : written);
     } catch (MeasureException complaint) {
       notes.add(
           ProblemCode.NOT_A_NUMBER,

@@ -55,10 +55,18 @@ final class TableRows {
       return List.of();
     }
     List<Grid.Row> below = grid.rows().subList(heading + 1, grid.rows().size());
-    List<String> keys = keys(grid.rows().get(heading), below);
+    Grid.Row headings = grid.rows().get(heading);
+    List<String> keys = keys(headings, below);
     List<Datum.Group> groups = new ArrayList<>();
-    for (Grid.Row row : below) {
-      if (!row.isBlank()) {
+    for (int i = 0; i < below.size(); i++) {
+      Grid.Row row = below.get(i);
+      if (isHeadings(row)) {
+        // Lists repeat their headings on every page, or go on with a table of another order.
+        if (!texts(row).equals(texts(headings))) {
+          headings = row;
+          keys = keys(headings, below.subList(i + 1, below.size()));
+        }
+      } else if (!row.isBlank()) {
         groups.add(group(row, keys));
       }
     }
@@ -70,18 +78,37 @@ final class TableRows {
     return new TableRows(grid, learned, quiet).heading() >= 0;
   }
 
+  /** Whether a row below the headings is headings too: most of its cells are words for columns. */
+  private boolean isHeadings(Grid.Row row) {
+    long said = row.cells().stream().filter(cell -> !cell.isBlank()).count();
+    long known = known(row);
+    return known >= FEWEST_KNOWN && 2 * known > said;
+  }
+
+  private long known(Grid.Row row) {
+    return row.cells().stream()
+        .map(cell -> JobColumns.key(cell.text(), learned))
+        .flatMap(Optional::stream)
+        .filter(key -> !key.isEmpty())
+        .distinct()
+        .count();
+  }
+
+  private static List<String> texts(Grid.Row row) {
+    List<String> texts =
+        new ArrayList<>(row.cells().stream().map(Datum.Scalar::text).map(String::strip).toList());
+    while (!texts.isEmpty() && texts.get(texts.size() - 1).isEmpty()) {
+      texts.remove(texts.size() - 1);
+    }
+    return texts;
+  }
+
   private int heading() {
     int best = -1;
     long bestKnown = FEWEST_KNOWN - 1;
     int last = Math.min(HEADING_WITHIN, grid.rows().size());
     for (int i = 0; i < last; i++) {
-      long known =
-          grid.rows().get(i).cells().stream()
-              .map(cell -> JobColumns.key(cell.text(), learned))
-              .flatMap(Optional::stream)
-              .filter(key -> !key.isEmpty())
-              .distinct()
-              .count();
+      long known = known(grid.rows().get(i));
       if (known > bestKnown) {
         best = i;
         bestKnown = known;

@@ -2,6 +2,7 @@ package spangle.intake.read;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.Year;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import spangle.equipment.Span;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
@@ -56,7 +58,7 @@ final class Times {
       "(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)(?:uary|ruary|ch|il|e|y|ust|t|tember|ober|ember)?\\.?";
   private static final String OF_MONTH = "([0-9]{1,2})(?:st|nd|rd|th)?\\.?";
   private static final String WEEKDAY =
-      "(?:(?:mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?,? )?";
+      "(?:(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?,? )?";
   private static final String YEAR_CLOCK = "(?:[ ,-]+([0-9]{4}|[0-9]{2}))?(?:[ ,]+([^ ].*))?";
   private static final Pattern DAY_MONTH =
       Pattern.compile(WEEKDAY + OF_MONTH + "[ -]*" + MONTH + YEAR_CLOCK);
@@ -127,15 +129,17 @@ final class Times {
           key,
           scalar.text(),
           "",
-          "day and month can be read both ways: "
+          "it may be either of two days: "
               + reading.date()
               + " or "
               + reading.other().orElse(reading.date()),
           "write it like "
               + weekStart
-              + ", or teach it in columns.yaml: files: \""
-              + name(scalar.place().file())
-              + "\", dates: dmy or mdy");
+              + (scalar.text().contains("/")
+                  ? ", or teach it in columns.yaml: files: \""
+                      + name(scalar.place().file())
+                      + "\", dates: dmy or mdy"
+                  : ""));
       return OptionalInt.empty();
     }
     long days = ChronoUnit.DAYS.between(weekStart, reading.date());
@@ -170,6 +174,17 @@ final class Times {
     boolean twoWays() {
       return other.isPresent() && !other.get().equals(date);
     }
+
+    /** With the day of the week that stands before it; where they disagree it is two days. */
+    Reading on(@Nullable String weekday) {
+      if (weekday == null) {
+        return this;
+      }
+      int off = DAYS.indexOf(weekday) + 1 - date.getDayOfWeek().getValue();
+      // The nearest such day: from Monday to Sunday it is one day back, not six on.
+      int nearest = Math.floorMod(off + 3, 7) - 3;
+      return new Reading(date, minuteOfDay, Optional.of(date.plusDays(nearest)));
+    }
   }
 
   private Optional<Reading> read(String text) {
@@ -179,11 +194,13 @@ final class Times {
     }
     Matcher dayMonth = DAY_MONTH.matcher(lower);
     if (dayMonth.matches()) {
-      return named(dayMonth.group(1), dayMonth.group(2), dayMonth.group(3), dayMonth.group(4));
+      return named(dayMonth.group(2), dayMonth.group(3), dayMonth.group(4), dayMonth.group(5))
+          .map(reading -> reading.on(dayMonth.group(1)));
     }
     Matcher monthDay = MONTH_DAY.matcher(lower);
     if (monthDay.matches()) {
-      return named(monthDay.group(2), monthDay.group(1), monthDay.group(3), monthDay.group(4));
+      return named(monthDay.group(3), monthDay.group(2), monthDay.group(4), monthDay.group(5))
+          .map(reading -> reading.on(monthDay.group(1)));
     }
     Matcher day = DAY.matcher(lower);
     if (day.matches()) {
@@ -213,16 +230,17 @@ final class Times {
 
   /** A month by its name; without a year the day that lies nearest to the week. */
   private Optional<Reading> named(
-      String day,
-      String month,
-      @org.jspecify.annotations.Nullable String year,
-      @org.jspecify.annotations.Nullable String clock) {
+      String day, String month, @Nullable String year, @Nullable String clock) {
     int number = MONTHS.indexOf(month) + 1;
     if (year != null) {
       return at(date(year(year), Integer.toString(number), day), clock, Optional.empty());
     }
     LocalDate nearest = null;
     for (int y = weekStart.getYear() - 1; y <= weekStart.getYear() + 1; y++) {
+      boolean leapDay = number == 2 && Integer.parseInt(day) == 29;
+      if (leapDay && !Year.isLeap(y)) {
+        continue;
+      }
       LocalDate date = date(Integer.toString(y), Integer.toString(number), day);
       if (nearest == null
           || Math.abs(ChronoUnit.DAYS.between(weekStart, date))
@@ -230,7 +248,10 @@ final class Times {
         nearest = date;
       }
     }
-    return nearest == null ? Optional.empty() : at(nearest, clock, Optional.empty());
+    if (nearest == null) {
+      throw new DateTimeException("no leap day near the week");
+    }
+    return at(nearest, clock, Optional.empty());
   }
 
   private Reading serial(Matcher serial) {
@@ -274,8 +295,9 @@ final class Times {
   }
 
   private static Optional<Reading> at(
-      LocalDate date, @org.jspecify.annotations.Nullable String clock, Optional<LocalDate> other) {
-    if (clock == null) {
+      LocalDate date, @Nullable String clock, Optional<LocalDate> other) {
+    // Programs print a day without an hour so; people do not write seconds.
+    if (clock == null || clock.equals("00:00:00")) {
       return Optional.of(new Reading(date, OptionalInt.empty(), other));
     }
     OptionalInt minute = clock(clock);

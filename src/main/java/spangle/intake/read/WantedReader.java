@@ -18,19 +18,7 @@ import spangle.measure.QuantityKind;
 
 /** Reads what is wanted and when. */
 final class WantedReader {
-  private static final int MOST_PIECES = 1_000_000;
   private static final int MANY_PIECES = 50_000;
-  private static final Pattern COUNT =
-      Pattern.compile(
-          "([0-9]{1,9}|[0-9]{1,3}(?:([.,' \u00a0\u2019])[0-9]{3})(?:\\2[0-9]{3})*)(?:[.,]0{1,2}|[.,]0{4,})?"
-              + "\\s*(pcs?\\.?|pieces?|stk\\.?|st\u00fcck|nos?\\.?|off|ea\\.?|each|dz\\.?|doz(?:en)?\\.?)?",
-          Pattern.CASE_INSENSITIVE);
-
-  /** A whole number with three noughts behind a mark: a thousand times as much, or decimals. */
-  private static final Pattern THOUSANDS_OR_NOUGHTS =
-      Pattern.compile("([0-9]{1,3})[.,]000(?:\\s*\\D*)?");
-
-  private static final int DOZEN = 12;
   private static final Pattern ARRIVAL = Pattern.compile("([^@]+)@(.+)");
   private static final Map<String, Integer> PRIORITY = priorities();
 
@@ -50,6 +38,14 @@ final class WantedReader {
     if (scalar.isEmpty()) {
       return OptionalInt.empty();
     }
+    if (scalar.get().place().merged()) {
+      notACount(
+          "qty",
+          scalar.get(),
+          "one cell stands beside several parts: nobody can say whether it counts each or all",
+          "unmerge it and give every part its own number");
+      return OptionalInt.empty();
+    }
     OptionalInt count = count("qty", scalar.get(), scalar.get().text());
     if (count.isPresent() && count.getAsInt() > MANY_PIECES) {
       fields
@@ -67,52 +63,18 @@ final class WantedReader {
   }
 
   private OptionalInt count(String key, Datum.Scalar scalar, String text) {
-    String written = text.strip();
-    Matcher twoWays = THOUSANDS_OR_NOUGHTS.matcher(written);
-    if (twoWays.matches()) {
-      String few = twoWays.group(1);
-      notACount(
-          key,
-          scalar,
-          "this may be " + few + " or " + few + "000 pieces; nothing is assumed for it",
-          "write digits without a point or comma, or give 'decimal' for this customer's files");
-      return OptionalInt.empty();
+    PieceCount count = PieceCount.of(scalar, text, context.decimal());
+    if (count.pieces().isEmpty()) {
+      notACount(key, scalar, count.why(), count.remedy());
     }
-    long count = pieces(written);
-    if (count >= 1 && count <= MOST_PIECES) {
-      return OptionalInt.of((int) count);
-    }
-    notACount(
-        key,
-        scalar,
-        "this is no number of pieces; nothing is assumed for it",
-        "count the pieces and write digits");
-    return OptionalInt.empty();
-  }
-
-  /** Pieces are whole: a mark before three digits other than noughts can only part thousands. */
-  private static long pieces(String written) {
-    Matcher matcher = COUNT.matcher(written);
-    if (!matcher.matches()) {
-      return 0;
-    }
-    long digits = Long.parseLong(matcher.group(1).replaceAll("\\D", ""));
-    String unit = matcher.group(3);
-    boolean dozens = unit != null && unit.toLowerCase(java.util.Locale.ROOT).startsWith("d");
-    return dozens ? digits * DOZEN : digits;
+    return count.pieces();
   }
 
   private void notACount(String key, Datum.Scalar scalar, String why, String remedy) {
+    String limit = "1 to " + PieceCount.MOST + " pieces";
     fields
         .notes()
-        .add(
-            ProblemCode.NOT_A_COUNT,
-            scalar.place(),
-            key,
-            scalar.text(),
-            "1 to " + MOST_PIECES + " pieces",
-            why,
-            remedy);
+        .add(ProblemCode.NOT_A_COUNT, scalar.place(), key, scalar.text(), limit, why, remedy);
   }
 
   Wanted read(OptionalInt qty) {

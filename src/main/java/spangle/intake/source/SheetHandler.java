@@ -4,10 +4,15 @@ import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -43,15 +48,27 @@ final class SheetHandler extends DefaultHandler {
   private static final int LAST_COLUMN = Limits.COLUMNS;
   private static final long MERGED_MOST = 100_000;
 
+  /** What a number format shows as it stands (ECMA-376 Part 1, 18.8.31). */
+  private static final Pattern LITERAL = Pattern.compile("\"[^\"]*\"|\\\\.|_.|\\*.");
+
   private final Book book;
   private final TreeMap<Integer, TreeMap<Integer, String>> rows = new TreeMap<>();
   private final List<CellRangeAddress> merged = new ArrayList<>();
+
+  /** True column of the first cell of a row that lies beyond the last column, by row. */
+  private final Map<Integer, Integer> farColumns = new HashMap<>();
+
+  private final Set<Integer> hidden = new TreeSet<>();
+  private final Map<Integer, Map<Integer, CellRangeAddress>> repeated = new HashMap<>();
   private final StringBuilder text = new StringBuilder();
+  private final StringBuilder formula = new StringBuilder();
   private String type = "";
   private int style = -1;
   private int row = -1;
   private int column = -1;
   private boolean inText;
+  private boolean inFormula;
+  private boolean hasResult;
   private int values;
   private int formulas;
   private @Nullable Place firstFormula;
@@ -68,13 +85,20 @@ final class SheetHandler extends DefaultHandler {
         String number = attributes.getValue("r");
         row = number == null ? row + 1 : whole(number) - 1;
         column = -1;
+        String hides = attributes.getValue("hidden");
+        if (hides != null && (hides.equals("1") || hides.equals("true"))) {
+          hidden.add(row);
+        }
       }
       case "c" -> startCell(attributes);
       case "v", "t" -> {
         inText = true;
+        hasResult = true;
       }
       case "f" -> {
         formulas++;
+        inFormula = true;
+        formula.append('=');
         if (firstFormula == null) {
           firstFormula = place(row, Math.max(0, column));
         }
@@ -103,6 +127,8 @@ final class SheetHandler extends DefaultHandler {
     String styled = attributes.getValue("s");
     style = styled == null ? -1 : whole(styled);
     text.setLength(0);
+    formula.setLength(0);
+    hasResult = false;
     if (row < 0 || row > 2 * Limits.ROWS || ++values > Limits.VALUES) {
       throw new LimitException();
     }
@@ -119,21 +145,35 @@ final class SheetHandler extends DefaultHandler {
   @Override
   public void characters(char[] chars, int start, int length) throws SAXException {
     if (inText) {
-      if (text.length() + length > Limits.VALUE_CHARS) {
-        throw new LimitException();
-      }
-      text.append(chars, start, length);
+      append(text, chars, start, length);
+    } else if (inFormula) {
+      append(formula, chars, start, length);
     }
+  }
+
+  private static void append(StringBuilder to, char[] chars, int start, int length)
+      throws LimitException {
+    if (to.length() + length > Limits.VALUE_CHARS) {
+      throw new LimitException();
+    }
+    to.append(chars, start, length);
   }
 
   @Override
   public void endElement(String uri, String local, String name) throws SAXException {
     switch (local) {
       case "v", "t" -> inText = false;
+      case "f" -> inFormula = false;
       case "c" -> {
-        String value = value(text.toString());
-        if (!value.isBlank() && column >= 0 && column < LAST_COLUMN) {
-          rows.computeIfAbsent(row, r -> new TreeMap<>()).put(column, value.strip());
+        // A formula nobody has calculated yet says nothing; the formula itself is no value, so
+        // that the cell is refused where one is wanted.
+        String value = hasResult ? value(text.toString()) : formula.toString();
+        if (!value.isBlank() && column >= 0) {
+          if (column >= LAST_COLUMN) {
+            farColumns.putIfAbsent(row, column);
+          }
+          rows.computeIfAbsent(row, r -> new TreeMap<>())
+              .putIfAbsent(Math.min(column, LAST_COLUMN), value.strip());
           if (rows.size() > Limits.ROWS) {
             throw new LimitException();
           }
@@ -182,20 +222,29 @@ final class SheetHandler extends DefaultHandler {
     if (!Double.isFinite(number)) {
       return stored;
     }
-    return isDate(number) ? date(number) : plain(number, stored);
+    if (isDate(number)) {
+      return date(number);
+    }
+    // 0.02 % is stored as 0.0002 and a format.
+    boolean percent =
+        format()
+            .map(f -> LITERAL.matcher(f.getDataFormatString()).replaceAll("").contains("%"))
+            .orElse(false);
+    return percent ? plain(number * 100, "") + " %" : plain(number, stored);
+  }
+
+  private Optional<XSSFCellStyle> format() {
+    StylesTable styles = book.styles();
+    return styles == null || style < 0 || style >= styles.getNumCellStyles()
+        ? Optional.empty()
+        : Optional.ofNullable(styles.getStyleAt(style));
   }
 
   private boolean isDate(double number) {
-    StylesTable styles = book.styles();
-    if (styles == null
-        || style < 0
-        || style >= styles.getNumCellStyles()
-        || !DateUtil.isValidExcelDate(number)) {
-      return false;
-    }
-    XSSFCellStyle cellStyle = styles.getStyleAt(style);
-    return cellStyle != null
-        && DateUtil.isADateFormat(cellStyle.getDataFormat(), cellStyle.getDataFormatString());
+    return DateUtil.isValidExcelDate(number)
+        && format()
+            .map(f -> DateUtil.isADateFormat(f.getDataFormat(), f.getDataFormatString()))
+            .orElse(false);
   }
 
   private String date(double number) {
@@ -225,9 +274,16 @@ final class SheetHandler extends DefaultHandler {
     return Math.abs(rounded.scale()) > 100 ? stored : rounded.stripTrailingZeros().toPlainString();
   }
 
-  void noteFormulas(Problems problems) {
+  /** Says what a reader of the sheet would not see. */
+  void note(Problems problems) {
     if (firstFormula != null) {
       XlsxSource.noteFormulas(problems, firstFormula, formulas);
+    }
+    hidden.retainAll(rows.keySet());
+    if (!hidden.isEmpty()) {
+      int first = hidden.iterator().next();
+      String words = hidden.size() + " row(s) of the sheet are hidden; they were read like others";
+      XlsxSource.noteHidden(problems, place(first, 0), words);
     }
   }
 
@@ -242,7 +298,9 @@ final class SheetHandler extends DefaultHandler {
       for (int c = 0; c <= last; c++) {
         cells.add(new Datum.Scalar(place(at, c), entry.getValue().getOrDefault(c, "")));
       }
-      grid.add(new Grid.Row(place(at, 0), cells));
+      grid.add(
+          new Grid.Row(
+              new Place(book.file(), at + 1, 1, book.sheet() + "!" + cellName(at, 0)), cells));
     }
     return new Grid(new Place(book.file(), 0, 0, book.sheet() + "!"), grid);
   }
@@ -256,17 +314,25 @@ final class SheetHandler extends DefaultHandler {
       if (!down || value.isEmpty() || range.getLastRow() - range.getFirstRow() > Limits.ROWS) {
         continue;
       }
-      for (int r = range.getFirstRow() + 1; r <= range.getLastRow(); r++) {
+      for (int r = range.getFirstRow(); r <= range.getLastRow(); r++) {
         TreeMap<Integer, String> cells = rows.get(r);
         if (cells != null) {
           cells.putIfAbsent(range.getFirstColumn(), value);
+          repeated.computeIfAbsent(r, x -> new HashMap<>()).put(range.getFirstColumn(), range);
         }
       }
     }
   }
 
-  private Place place(int atRow, int atColumn) {
-    String cell = CellReference.convertNumToColString(atColumn) + (atRow + 1);
+  private static String cellName(int atRow, int atColumn) {
+    return CellReference.convertNumToColString(atColumn) + (atRow + 1);
+  }
+
+  /** The cell, or the cells it is merged from. */
+  private Place place(int atRow, int column) {
+    int atColumn = column < LAST_COLUMN ? column : farColumns.getOrDefault(atRow, column);
+    CellRangeAddress range = repeated.getOrDefault(atRow, Map.of()).get(atColumn);
+    String cell = range == null ? cellName(atRow, atColumn) : range.formatAsString();
     return new Place(book.file(), atRow + 1, atColumn + 1, book.sheet() + "!" + cell);
   }
 }

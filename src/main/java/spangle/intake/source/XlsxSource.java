@@ -4,7 +4,10 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
@@ -36,8 +39,9 @@ public final class XlsxSource {
    *
    * @param name its name
    * @param grid its cells
+   * @param hidden whether it is not seen when the workbook is opened
    */
-  public record Sheet(String name, Grid grid) {}
+  public record Sheet(String name, Grid grid, boolean hidden) {}
 
   private final String file;
   private final Problems problems;
@@ -63,17 +67,18 @@ public final class XlsxSource {
       XSSFReader reader = new XSSFReader(pack);
       ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(pack);
       @Nullable StylesTable styles = reader.getStylesTable();
-      boolean from1904 = from1904(reader);
+      BookFacts facts = facts(reader);
       List<Sheet> sheets = new ArrayList<>();
       XSSFReader.SheetIterator iterator = (XSSFReader.SheetIterator) reader.getSheetsData();
       while (iterator.hasNext()) {
         try (InputStream in = iterator.next()) {
           String name = iterator.getSheetName();
           SheetHandler handler =
-              new SheetHandler(new SheetHandler.Book(file, name, strings, styles, from1904));
+              new SheetHandler(
+                  new SheetHandler.Book(file, name, strings, styles, facts.from1904().get()));
           parse(in, handler);
-          handler.noteFormulas(problems);
-          sheets.add(new Sheet(name, handler.grid()));
+          handler.note(problems);
+          sheets.add(new Sheet(name, handler.grid(), facts.hidden().contains(name)));
         }
       }
       return sheets;
@@ -106,10 +111,17 @@ public final class XlsxSource {
     parser.parse(new InputSource(in));
   }
 
-  /** Workbooks once made on another system count days from 1904. */
-  private static boolean from1904(XSSFReader reader)
+  /**
+   * What the workbook says of its sheets.
+   *
+   * @param from1904 workbooks once made on another system count days from 1904
+   * @param hidden names of the sheets nobody sees
+   */
+  private record BookFacts(AtomicBoolean from1904, Set<String> hidden) {}
+
+  private static BookFacts facts(XSSFReader reader)
       throws IOException, SAXException, OpenXML4JException, ParserConfigurationException {
-    boolean[] found = {false};
+    BookFacts facts = new BookFacts(new AtomicBoolean(), new HashSet<>());
     try (InputStream in = reader.getWorkbookData()) {
       parse(
           in,
@@ -118,12 +130,28 @@ public final class XlsxSource {
             public void startElement(String uri, String local, String name, Attributes attributes) {
               String value = attributes.getValue("date1904");
               if (local.equals("workbookPr") && value != null) {
-                found[0] = value.equals("1") || value.equals("true");
+                facts.from1904().set(value.equals("1") || value.equals("true"));
+              }
+              String state = attributes.getValue("state");
+              if (local.equals("sheet") && state != null && !state.equals("visible")) {
+                facts.hidden().add(String.valueOf(attributes.getValue("name")));
               }
             }
           });
     }
-    return found[0];
+    return facts;
+  }
+
+  /** What the reader says of rows that are not seen when the workbook is opened. */
+  public static void noteHidden(Problems problems, Place first, String words) {
+    problems.add(
+        ProblemCode.HIDDEN_ROWS,
+        first,
+        "",
+        "",
+        "",
+        words,
+        "take them out of the file if they are not wanted");
   }
 
   /** What the reader says of cells that are computed. */

@@ -65,6 +65,8 @@ class OtherPeoplesWeeksTest {
     "Qty Req'd, qty",
     "No. Off, qty",
     "Qnty, qty",
+    "Qty (pcs), qty",
+    "Si (%), si_pct",
     "Matl, material",
     "Material Type, material",
     "Thk mm, thickness_mm",
@@ -93,7 +95,21 @@ class OtherPeoplesWeeksTest {
 
   /** What is of the whole job, or may mean two columns, is asked about. */
   @ParameterizedTest
-  @CsvSource({"Total Weight (kg)", "Weight (total)", "Total Area m2", "Spec", "Date", "Price"})
+  @CsvSource({
+    "Total Weight (kg)",
+    "Weight (total)",
+    "Total Area m2",
+    "Spec",
+    "Date",
+    "Price",
+    "Qty (dozen)",
+    "Qty (boxes)",
+    "Number",
+    "Rank",
+    "Gauge (mm)",
+    "SWG",
+    "Si (ppm)"
+  })
   void headingsThatMayMeanSomethingElseAreNotTaken(String heading) {
     assertThat(JobColumns.key(heading, Map.of())).isEmpty();
   }
@@ -180,6 +196,34 @@ class OtherPeoplesWeeksTest {
     assertThat(parts(reading).get(0).id()).isEqualTo("BR-1");
   }
 
+  /** A printed list has its headings on every page; a second table may have another order. */
+  @Test
+  void headingsBelowHeadingsAreHeadings() {
+    String headings = "job,part,qty,material,thickness_mm,shape,route,finish,due\n";
+    WeekReader.Reading reading =
+        read(
+            headings
+                + "J-1,A,4,steel,3,plate 160x120 mm,powder,P-GREY,fri\n"
+                + headings
+                + "J-1,B,4,steel,3,plate 160x120 mm,powder,P-GREY,fri\n\n"
+                + "Part,Job,Qty,Material,Thickness mm,Shape,Route,Finish,Due\n"
+                + "C,J-1,4,steel,3,plate 160x120 mm,powder,P-GREY,fri\n"
+                + "Total,,12,,,,,,\n");
+
+    assertThat(parts(reading)).extracting(PartLine::id).containsExactly("A", "B", "C");
+    assertThat(reading.rows().read()).isEqualTo(4);
+    assertThat(reading.rows().refused()).isEqualTo(1);
+  }
+
+  @Test
+  void aMassStandsInWhicheverColumnHasIt() {
+    WeekReader.Reading reading =
+        read(
+            "job,part,qty,material,thickness_mm,shape,weight kg,weight lb,route,finish,due\n"
+                + "J-1,A,4,steel,3,plate 160x120 mm,,1,powder,P-GREY,fri\n");
+    assertThat(parts(reading).get(0).body().massKg()).hasValue(0.45359237);
+  }
+
   @Test
   void aTableWithoutNeededColumnsIsSaidOnceARow() {
     WeekReader.Reading reading =
@@ -206,7 +250,8 @@ class OtherPeoplesWeeksTest {
     "20261105, 3",
     "2026-11-05, 3",
     "05.11.2026, 3",
-    "2 Jan, 61"
+    "2 Jan, 61",
+    "2026-11-05 00:00:00, 3"
   })
   void datesAsPeopleWriteThem(String written, int day) {
     assertThat(parts(due(written)).get(0).wanted().dueMin()).isEqualTo((day + 1) * DAY);
@@ -225,6 +270,19 @@ class OtherPeoplesWeeksTest {
     assertThat(parts(due(written)).get(0).wanted().dueMin()).isEqualTo(4 * DAY + minute);
   }
 
+  /** The 6th of November 2026 is a Friday. */
+  @ParameterizedTest
+  @CsvSource({"Mon 6 Nov", "'Thursday, November 6, 2026'"})
+  void aDayOfTheWeekThatDoesNotFitItsDateIsAsked(String written) {
+    assertThat(codes(due(written))).containsExactly("date-two-ways " + written);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Fri 6 Nov, 5", "29 Feb 2028, 485", "'Tue, 29 Feb 2028', 485"})
+  void aDayOfTheWeekThatFitsAndALeapDayAreRead(String written, int day) {
+    assertThat(parts(due(written)).get(0).wanted().dueMin()).isEqualTo(day * DAY);
+  }
+
   @ParameterizedTest
   @CsvSource({"asap", "hot", "week 45", "31 Feb", "Nov", "Fri 25:00", "5 Nov or so"})
   void whatIsNoDateIsRefusedAndBearsNoDue(String written) {
@@ -237,6 +295,9 @@ class OtherPeoplesWeeksTest {
   @CsvSource({
     "12, 12",
     "12.0, 12",
+    "2.0 dz, 24",
+    "1\u202f200, 1200",
+    "1'000 pcs, 1000",
     "25 pcs, 25",
     "30 off, 30",
     "8 ea, 8",
@@ -252,7 +313,20 @@ class OtherPeoplesWeeksTest {
 
   /** 1,000 is a thousand, or one with three decimals, as some programs write it. */
   @ParameterizedTest
-  @CsvSource({"'1,000'", "12.000", "1 lot", "2 sets", "3 pallets", "1.5", "'12,50'", "0", "-3"})
+  @CsvSource({
+    "'1,000'",
+    "12.000",
+    "1.250 dz",
+    "'1,500 dozen'",
+    "2 x 30",
+    "1 lot",
+    "2 sets",
+    "3 pallets",
+    "1.5",
+    "'12,50'",
+    "0",
+    "-3"
+  })
   void whatIsNoCountOrTwoIsRefused(String written) {
     assertThat(codes(qty(written))).containsExactly("not-a-count " + written);
   }

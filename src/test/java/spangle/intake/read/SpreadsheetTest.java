@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -265,5 +266,122 @@ class SpreadsheetTest {
     assertThat(WeekReader.read(folder).problems())
         .extracting(p -> p.code().key())
         .containsExactly("job-file-unreadable");
+  }
+
+  private static final String[] HEADINGS = {
+    "job",
+    "part",
+    "qty",
+    "material",
+    "thickness_mm",
+    "shape",
+    "area_m2",
+    "route",
+    "finish",
+    "due",
+    "Si %"
+  };
+
+  private interface Change {
+    void to(XSSFWorkbook book, Sheet sheet);
+  }
+
+  /** Two sound rows, J-8/A and J-8/B, and what a change makes of them. */
+  private List<String> afterwards(Change change) throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      Sheet sheet = book.createSheet("list");
+      row(sheet, 0, (Object[]) HEADINGS);
+      for (String part : List.of("A", "B")) {
+        int at = part.equals("A") ? 1 : 2;
+        row(sheet, at, "J-8", part, 4, "steel", 3, "plate 90x40 mm", "", "powder", "P-GREY", "fri");
+      }
+      change.to(book, sheet);
+      WeekFiles.sound(folder).put("jobs/b.xlsx", bytes(book));
+    }
+    return WeekReader.read(folder).problems().stream()
+        .map(p -> p.code().key() + " " + p.place().words() + " " + p.value())
+        .toList();
+  }
+
+  @Test
+  void aFormulaNobodyCalculatedIsRefusedNotBlank() throws IOException {
+    assertThat(afterwards((book, sheet) -> sheet.getRow(1).createCell(6).setCellFormula("3*2")))
+        .containsExactlyInAnyOrder(
+            "not-a-number jobs/b.xlsx list!G2 =3*2", "formula-cell jobs/b.xlsx list!G2 1");
+  }
+
+  @Test
+  void aFormulaThatGivesAnEmptyTextIsBlank() throws IOException {
+    assertThat(
+            afterwards(
+                (book, sheet) -> {
+                  sheet.getRow(1).createCell(6).setCellFormula("IF(C2>0,\"\",1)");
+                  book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+                }))
+        .containsExactly("formula-cell jobs/b.xlsx list!G2 1");
+  }
+
+  /** One number beside two parts counts each or all: nobody can say. A job may stand so. */
+  @Test
+  void aCountMergedOverRowsIsRefusedAJobIsNot() throws IOException {
+    assertThat(
+            afterwards(
+                (book, sheet) -> {
+                  for (int column : new int[] {0, 2}) {
+                    sheet.getRow(2).getCell(column).setBlank();
+                    sheet.addMergedRegion(new CellRangeAddress(1, 2, column, column));
+                  }
+                }))
+        .hasSize(2)
+        .allMatch(said -> said.startsWith("not-a-count jobs/b.xlsx list!C2:C3 4"));
+  }
+
+  /** 0.02 % is stored as 0.0002 with a format, or as 0.02 with a sign beside it. */
+  @Test
+  void perCentIsReadAsItIsShown() throws IOException {
+    List<String> said =
+        afterwards(
+            (book, sheet) -> {
+              String[] formats = {"0.00%", "0.00\"%\""};
+              for (int i = 0; i < formats.length; i++) {
+                CellStyle style = book.createCellStyle();
+                style.setDataFormat(book.createDataFormat().getFormat(formats[i]));
+                sheet.getRow(i + 1).createCell(10).setCellValue(i == 0 ? 0.0002 : 0.02);
+                sheet.getRow(i + 1).getCell(10).setCellStyle(style);
+              }
+            });
+    assertThat(said).isEmpty();
+    assertThat(parts().subList(1, 3)).allMatch(p -> p.metal().siPct().getAsDouble() == 0.02);
+  }
+
+  @Test
+  void aCellFarToTheRightIsNotLost() throws IOException {
+    assertThat(afterwards((book, sheet) -> sheet.getRow(1).createCell(500).setCellValue("and 2")))
+        .containsExactly("cell-without-column jobs/b.xlsx list!SG2 and 2");
+  }
+
+  @Test
+  void whatIsHiddenIsReadAndSaid() throws IOException {
+    assertThat(afterwards((book, sheet) -> sheet.getRow(2).setZeroHeight(true)))
+        .containsExactly("hidden-rows jobs/b.xlsx list!A3 ");
+    assertThat(
+            afterwards(
+                (book, sheet) -> {
+                  row(book.createSheet("old"), 0, (Object[]) HEADINGS);
+                  book.setSheetHidden(1, true);
+                }))
+        .containsExactly("hidden-rows jobs/b.xlsx old! ");
+  }
+
+  @Test
+  void errorsAndYesesAreNoNumbers() throws IOException {
+    assertThat(
+            afterwards(
+                (book, sheet) -> {
+                  sheet.getRow(1).getCell(2).setCellErrorValue(FormulaError.DIV0.getCode());
+                  sheet.getRow(2).getCell(2).setCellValue(true);
+                }))
+        .containsExactly(
+            "not-a-count jobs/b.xlsx list!C2 #DIV/0!", "not-a-count jobs/b.xlsx list!C3 yes");
   }
 }
