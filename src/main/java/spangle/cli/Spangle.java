@@ -27,7 +27,7 @@ public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";
 
   /** All commands, by name. */
-  private static final Map<String, Supplier<Class<?>>> COMMANDS = commands();
+  static final Map<String, Supplier<Class<?>>> COMMANDS = commands();
 
   private static Map<String, Supplier<Class<?>>> commands() {
     Map<String, Supplier<Class<?>>> commands = new LinkedHashMap<>();
@@ -76,6 +76,15 @@ public final class Spangle implements Callable<Integer> {
    * @return the exit code, one of {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
+    return runPlain(
+        new PrintWriter(new PlainWriter(out), true),
+        new PrintWriter(new PlainWriter(err), true),
+        args);
+  }
+
+  private static int runPlain(PrintWriter out, PrintWriter err, String... args) {
+    // Help in colours would be made of what is left out on the way to the screen.
+    System.setProperty("picocli.ansi", "false");
     Complaints complaints = new Complaints();
     // No argument is a date or a database thing: looking for their classes costs a quick answer.
     System.setProperty("picocli.converters.excludes", "java\\.(time|sql)\\..*");

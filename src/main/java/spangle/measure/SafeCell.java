@@ -1,28 +1,24 @@
 package spangle.measure;
 
-import java.util.regex.Pattern;
-
 /**
  * Text on its way into a table that a spreadsheet will open. A cell that starts like a formula
  * would be run there, so it gets an apostrophe in front, which spreadsheets show as plain text
- * (common advice against CSV injection). Numbers stay numbers.
+ * (common advice against CSV injection). For words: a number is written as a number.
  */
 public final class SafeCell {
   private static final String STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?[0-9]{1,18}([.,][0-9]{1,18})?([eE][+-]?[0-9]{1,3})?");
 
   private SafeCell() {}
 
   /** The text as a cell may hold it. */
   public static String text(String text) {
     String clean = withoutControls(text);
-    return startsFormula(clean) ? "'" + clean : clean;
+    return runs(clean) ? "'" + clean : clean;
   }
 
   /** The text of a cell without the apostrophe that {@link #text} put in front of a formula. */
   public static String plain(String cell) {
-    boolean marked = cell.startsWith("'") && startsFormula(cell.substring(1));
+    boolean marked = cell.startsWith("'") && runs(cell.substring(1));
     return marked ? cell.substring(1) : cell;
   }
 
@@ -38,13 +34,12 @@ public final class SafeCell {
     return quote ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
   }
 
-  private static boolean startsFormula(String text) {
+  /** Whether a spreadsheet would run words, or reckon them: the name +1 would become a 1. */
+  public static boolean runs(String words) {
     // Blanks in front do not stop every spreadsheet from reading a formula.
-    String start = text.stripLeading();
-    boolean marked =
-        (!text.isEmpty() && STARTS.indexOf(text.charAt(0)) >= 0)
-            || (!start.isEmpty() && STARTS.indexOf(start.charAt(0)) >= 0);
-    return marked && !NUMBER.matcher(text).matches();
+    String start = words.stripLeading();
+    return (!words.isEmpty() && STARTS.indexOf(words.charAt(0)) >= 0)
+        || (!start.isEmpty() && STARTS.indexOf(start.charAt(0)) >= 0);
   }
 
   private static String withoutControls(String text) {

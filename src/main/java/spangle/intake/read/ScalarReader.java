@@ -23,6 +23,9 @@ final class ScalarReader {
   private static final Set<String> YES = Set.of("yes", "y", "true", "x", "1", "ja");
   private static final Set<String> NO = Set.of("no", "n", "false", "-", "0", "nein", "none");
 
+  /** Marks that drawings and lists have in names; none of them starts a formula or a path. */
+  private static final String MARKS = "-_./#+(),&'";
+
   private final Notes notes;
 
   ScalarReader(Notes notes) {
@@ -38,9 +41,11 @@ final class ScalarReader {
         scalar.place(),
         key,
         scalar.text(),
-        "letters, digits and - _ . / up to 60, no '..'",
-        "'" + key + "' is used as a name in sheets and files and has characters that cannot be",
-        "use letters, digits, hyphen, point");
+        "a letter or digit, then letters, digits, blanks and any of "
+            + MARKS
+            + " up to 60, no '..'",
+        "'" + key + "' is no name that can stand on sheets and in commands",
+        "begin with a letter or digit and leave other marks out");
     return Optional.empty();
   }
 
@@ -51,7 +56,7 @@ final class ScalarReader {
     boolean edges = Character.isLetterOrDigit(text.codePointAt(0));
     return edges
         && text.codePoints()
-            .allMatch(c -> Character.isLetterOrDigit(c) || "-_./#+ ".indexOf(c) >= 0);
+            .allMatch(c -> Character.isLetterOrDigit(c) || c == ' ' || MARKS.indexOf(c) >= 0);
   }
 
   static String unitName(QuantityKind kind) {

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import spangle.report.week.Printable;
 
 /** The answer as one A4 page that needs nothing else. */
 public final class FitPage {
@@ -34,6 +35,6 @@ public final class FitPage {
     } catch (TemplateException e) {
       throw new IllegalStateException("the sheet's template does not match its data", e);
     }
-    return out.toString();
+    return Printable.text(out.toString());
   }
 }

@@ -11,12 +11,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import spangle.report.week.Printable;
 
 /** Sets a template of this package. */
 public final class Page {
   private Page() {}
 
-  /** The page of that template, as HTML. */
+  /** The page of that template, as HTML of which nothing but text is shown. */
   public static String of(String template, Map<String, Object> model) {
     Configuration setting = new Configuration(Configuration.VERSION_2_3_34);
     setting.setClassForTemplateLoading(Page.class, "");
@@ -35,6 +36,6 @@ public final class Page {
     } catch (TemplateException e) {
       throw new IllegalStateException("a sheet's template does not match its data", e);
     }
-    return out.toString();
+    return Printable.text(out.toString());
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import spangle.report.Heading;
 import spangle.report.picture.Hatch;
-import spangle.report.week.Printable;
 import spangle.report.week.WeekIndex;
 
 /** The whole week as one page that needs nothing else. */
@@ -57,7 +56,7 @@ public final class WeekPage {
     model.put(
         "cautions",
         Stream.concat(CAUTIONS.stream(), index.report().facts().cautions().stream()).toList());
-    return Printable.text(Page.of("week.ftlh", model));
+    return Page.of("week.ftlh", model);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import spangle.measure.Figures;
+import spangle.measure.SafeCell;
 import spangle.report.week.Printable;
 
 /** One cell of a table: a text, a number, a moment, or nothing. */
@@ -21,12 +22,12 @@ sealed interface Cell {
 
     /** Whether a spreadsheet would read the words as something to run. */
     boolean runs() {
-      return !words.isEmpty() && "=+-@".indexOf(words.charAt(0)) >= 0;
+      return SafeCell.runs(words);
     }
 
     @Override
     public String plain() {
-      return runs() ? "'" + words : words;
+      return SafeCell.text(words);
     }
   }
 
