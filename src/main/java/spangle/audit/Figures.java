@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spangle.plan.Goals;
-import spangle.plan.Kit;
 import spangle.plan.LeftOut;
+import spangle.plan.LineKind;
 import spangle.plan.Lot;
 import spangle.plan.PlanFigures;
 import spangle.plan.PlannedBatch;
@@ -26,6 +25,8 @@ final class Figures {
   private int colourChanges;
   private long lateKits;
   private long kitMinutes;
+  private long setMinutes;
+  private int trips;
 
   private Figures(PlanView view) {
     this.view = view;
@@ -47,7 +48,11 @@ final class Figures {
         SetupTable table = batch.line().settingChange();
         settingCost += table.cost(setting, batch.batch().setting());
         settingMinutes += table.minutes(setting, batch.batch().setting());
-        runMinutes += (long) batch.batch().endMin() - batch.batch().startMin();
+        if (batch.line().kind() == LineKind.OUTSIDE) {
+          trips++;
+        } else {
+          runMinutes += (long) batch.batch().endMin() - batch.batch().startMin();
+        }
         setting = batch.batch().setting();
       }
     }
@@ -81,23 +86,10 @@ final class Figures {
   }
 
   private void countKits() {
-    for (Kit kit : view.brief().kits()) {
-      long first = Long.MAX_VALUE;
-      long last = Long.MIN_VALUE;
-      for (Lot lot : view.brief().lots()) {
-        Optional<LoadView> load = view.loadOf(lot.id());
-        if (load.isPresent() && lot.lastLeg() && lot.kitIds().contains(kit.id())) {
-          first = Math.min(first, load.get().endMin());
-          last = Math.max(last, load.get().endMin());
-        }
-      }
-      if (first == Long.MAX_VALUE) {
-        continue;
-      }
-      kitMinutes += last - first;
-      if (last > kit.dueMin()) {
-        lateKits += kit.weight();
-      }
+    for (KitSets.Count kit : KitSets.of(view)) {
+      kitMinutes += kit.spreadMinutes();
+      setMinutes += kit.wholeMinutes();
+      lateKits += kit.late() ? kit.weight() : 0;
     }
   }
 
@@ -162,6 +154,8 @@ final class Figures {
             + (long) goals.load() * loads
             + goals.lateKit() * lateKits
             + goals.kitMinute() * kitMinutes
+            + goals.setMinute() * setMinutes
+            + (long) goals.trip() * trips
             + goals.leftOut() * leftOut
             + (long) goals.moved() * moved;
     return new PlanFigures(
@@ -176,6 +170,8 @@ final class Figures {
         view.batches().size(),
         lateKits,
         kitMinutes,
+        setMinutes,
+        trips,
         leftOut,
         moved,
         goal);

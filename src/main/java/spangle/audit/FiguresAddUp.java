@@ -25,7 +25,9 @@ final class FiguresAddUp extends Rule {
     compare("loads", stated.loads(), counted.loads(), findings);
     compare("batches", stated.batches(), counted.batches(), findings);
     compare("late kits", stated.lateKits(), counted.lateKits(), findings);
-    compare("spread of kits", stated.kitMinutes(), counted.kitMinutes(), findings);
+    compare("spread of sets", stated.kitMinutes(), counted.kitMinutes(), findings);
+    compare("minutes until sets", stated.setMinutes(), counted.setMinutes(), findings);
+    compare("trips", stated.trips(), counted.trips(), findings);
     compare("left out", stated.leftOut(), counted.leftOut(), findings);
     compare("moved loads", stated.moved(), counted.moved(), findings);
     compare("weighed sum", stated.goal(), counted.goal(), findings);

@@ -40,6 +40,9 @@ final class PlanWords {
     figures.put("setting_minutes", f.settingMinutes());
     figures.put("late_lots", f.lateLots());
     figures.put("late_kits", f.lateKits());
+    figures.put("kit_minutes", f.kitMinutes());
+    figures.put("set_minutes", f.setMinutes());
+    figures.put("trips", f.trips());
     figures.put("goal", f.goal());
     JsonOut out = new JsonOut();
     made.yardstick()
@@ -116,6 +119,7 @@ final class PlanWords {
     floors.put("setting_minutes", floor.settingMinutes());
     floors.put("late_lots", floor.lateLots());
     floors.put("late_kits", floor.lateKits());
+    floors.put("set_minutes", floor.setMinutes());
     floors.put("goal", floor.goal());
     return floors;
   }
@@ -129,6 +133,9 @@ final class PlanWords {
     hand.put("colour_changes", f.colourChanges());
     hand.put("late_lots", f.lateLots());
     hand.put("late_kits", f.lateKits());
+    hand.put("kit_minutes", f.kitMinutes());
+    hand.put("set_minutes", f.setMinutes());
+    hand.put("trips", f.trips());
     hand.put("lots_left_out", yardstick.byHandLotsLeftOut());
     hand.put("heat_kwh", yardstick.byHandHeatKwh());
     hand.put("work_kg", yardstick.byHandWorkKg());

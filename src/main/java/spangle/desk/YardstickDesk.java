@@ -12,6 +12,7 @@ import spangle.intake.week.StationUse;
 import spangle.part.Material;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
+import spangle.plan.Kit;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
@@ -19,7 +20,6 @@ import spangle.plan.Plan;
 import spangle.plan.PlanFigures;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.bound.LineBounds;
 import spangle.plan.bound.WeekBounds;
 import spangle.plan.json.PlanYardstick;
 import spangle.report.Bound;
@@ -30,6 +30,9 @@ import spangle.solve.ByHand;
 /** Says how good a plan is: beside its floors, and beside the same week planned by hand. */
 final class YardstickDesk {
   private static final String HOURS = "hours in ovens and kettles";
+
+  private static final String SETS =
+      "hours from Monday 0:00 until a set of a kit is whole, in the mean";
 
   private final WeekIndex index;
   private final Map<String, CarrierSpec> carriers = new HashMap<>();
@@ -65,10 +68,7 @@ final class YardstickDesk {
     return Math.rint(value * 10) / 10;
   }
 
-  /**
-   * What the sheets show of it. Days with another firm are no hours in an oven; where there are
-   * such days, the hours of the plan by hand are not set beside ours, for its trips are in them.
-   */
+  /** What the sheets show of it. */
   static Yardstick sheet(Brief brief, Plan plan, PlanYardstick yardstick) {
     PlanFigures ours = plan.figures();
     PlanFigures hand = yardstick.byHand();
@@ -78,18 +78,20 @@ final class YardstickDesk {
     bounds.add(
         new Bound(
             "oven batches and dips", ours.batches(), (double) floor.ovenBatches() + floor.dips()));
-    bounds.add(
-        new Bound(HOURS, minutes(brief.inTheHouse(plan.batches())) / 60.0, floor(brief, floor)));
+    bounds.add(new Bound(HOURS, ours.runMinutes() / 60.0, floor.machineMinutes() / 60.0));
     bounds.add(new Bound("colour changes", ours.colourChanges(), floor.colourChanges()));
     bounds.add(new Bound("late lots, weighted", ours.lateLots(), floor.lateLots()));
     List<Comparison> comparisons = new ArrayList<>();
     comparisons.add(new Comparison("loads", hand.loads(), ours.loads()));
     comparisons.add(new Comparison("oven batches and dips", hand.batches(), ours.batches()));
-    if (brief.lines().stream().noneMatch(l -> brief.outside(l.id()))) {
-      comparisons.add(new Comparison(HOURS, hand.runMinutes() / 60.0, ours.runMinutes() / 60.0));
-    }
+    comparisons.add(new Comparison(HOURS, hand.runMinutes() / 60.0, ours.runMinutes() / 60.0));
     comparisons.add(new Comparison("colour changes", hand.colourChanges(), ours.colourChanges()));
     comparisons.add(new Comparison("late lots, weighted", hand.lateLots(), ours.lateLots()));
+    if (!brief.kits().isEmpty()) {
+      double weight = 60.0 * brief.kits().stream().mapToInt(Kit::weight).sum();
+      bounds.add(new Bound(SETS, ours.setMinutes() / weight, floor.setMinutes() / weight));
+      comparisons.add(new Comparison(SETS, hand.setMinutes() / weight, ours.setMinutes() / weight));
+    }
     comparisons.add(
         new Comparison("lots left out", yardstick.byHandLotsLeftOut(), plan.leftOut().size()));
     comparisons.add(new Comparison("kWh", yardstick.byHandHeatKwh(), yardstick.heatKwh()));
@@ -97,18 +99,6 @@ final class YardstickDesk {
         new Comparison(
             "kWh a tonne of work", yardstick.byHandKwhPerTonne(), yardstick.kwhPerTonne()));
     return new Yardstick(bounds, comparisons, List.of());
-  }
-
-  private static long minutes(List<PlannedBatch> batches) {
-    return batches.stream().mapToLong(PlannedBatch::dwellMin).sum();
-  }
-
-  private static double floor(Brief brief, WeekBounds floor) {
-    return floor.lines().stream()
-            .filter(l -> !brief.outside(l.lineId()))
-            .mapToLong(LineBounds::machineMinutes)
-            .sum()
-        / 60.0;
   }
 
   private double workKg(Plan plan) {

@@ -4,7 +4,7 @@ package spangle.plan;
  * What a minute, a change and a late job weigh against one another; whole numbers so that equal
  * plans compare equal. Rules are never weighed: they hold or the plan is refused.
  *
- * @param runMinute each minute a machine holds a batch
+ * @param runMinute each minute an oven or kettle of the shop holds a batch
  * @param lateLot each lot of a last leg whose end is past its due time, times its weight
  * @param lateMinute each minute late of such a lot, times its weight
  * @param settingCost each unit of cost in the machines' set-up table
@@ -12,7 +12,9 @@ package spangle.plan;
  * @param colourCost each unit of cost in the stations' set-up tables
  * @param load each carrier filled
  * @param lateKit each kit completed past its due time, times its weight
- * @param kitMinute each minute between a kit's first and last finished lot
+ * @param kitMinute each minute the average set of a kit waits between its first line and its last
+ * @param setMinute each minute until the average set of a kit is whole, times the kit's weight
+ * @param trip each trip to another firm
  * @param leftOut each lot left out, times its weight
  * @param moved each load moved against a plan already announced, by more than {@link #SWING_MIN};
  *     {@link #STICKY} times that on the first day announced
@@ -27,6 +29,8 @@ public record Goals(
     int load,
     int lateKit,
     int kitMinute,
+    int setMinute,
+    int trip,
     int leftOut,
     int moved) {
   /** A load announced for the first day counts so many times one of a later day. */
@@ -37,6 +41,6 @@ public record Goals(
 
   /** The weights of an ordinary shop week (common practice: late work first, then oven time). */
   public static Goals usual() {
-    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 1_000_000, 100);
+    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 2, 2_000, 1_000_000, 100);
   }
 }

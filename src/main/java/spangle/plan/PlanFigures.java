@@ -3,7 +3,8 @@ package spangle.plan;
 /**
  * What a plan comes to; each term of the goals before weighing.
  *
- * @param runMinutes minutes machines hold batches
+ * @param runMinutes minutes ovens and kettles of the shop hold batches; days with another firm are
+ *     none
  * @param lateLots weighted late lots of last legs
  * @param lateMinutes weighted minutes late
  * @param settingCost cost of setting changes
@@ -13,7 +14,11 @@ package spangle.plan;
  * @param loads carriers filled
  * @param batches oven batches and dips
  * @param lateKits weighted late kits
- * @param kitMinutes summed spread of kits
+ * @param kitMinutes minutes the average set of each kit waits from its first finished line to its
+ *     last, summed over the kits
+ * @param setMinutes minutes from the week's zero until the average set of each kit is whole, times
+ *     the kit's weight, summed; a set the plan does not make counts as whole at the week's horizon
+ * @param trips trips to another firm
  * @param leftOut weighted lots left out
  * @param moved loads of announced work that are elsewhere now, or by more than {@link
  *     Goals#SWING_MIN} at another time; one of the first day announced counts {@link Goals#STICKY}
@@ -31,6 +36,8 @@ public record PlanFigures(
     int batches,
     long lateKits,
     long kitMinutes,
+    long setMinutes,
+    int trips,
     long leftOut,
     int moved,
     long goal) {}

@@ -53,17 +53,22 @@ final class Fall {
    */
   static Fall of(double dwell, double hottest, double coldest, WeekPlan plan) {
     Goals goals = plan.floor.goals;
-    double all = Math.max(1, plan.weighed());
+    // The hours until sets are whole are mostly the hours a set takes at best: no part of the
+    // whole.
+    long sets = goals.setMinute() * plan.term(Tally.SET_MIN);
+    double all = Math.max(1, plan.weighed() - sets);
     double[][] terms = {
       {goals.runMinute(), plan.term(Tally.RUN), 0.3 * dwell, SMALLEST},
       {goals.lateLot(), plan.term(Tally.LATE_LOTS), THING_HOT, THING_COLD},
       {goals.lateKit(), plan.term(Tally.LATE_KITS), THING_HOT, THING_COLD},
       {goals.lateMinute(), plan.term(Tally.LATE_MIN), dwell, SMALLEST},
       {goals.kitMinute(), plan.term(Tally.KIT_MIN), dwell, SMALLEST},
+      {goals.setMinute(), 0, dwell, SMALLEST},
       {goals.settingCost(), plan.term(Tally.SETTING_COST), 2, SMALLEST},
       {goals.settingMinute(), plan.term(Tally.SETTING_MIN), 2, SMALLEST},
       {goals.colourCost(), plan.term(Tally.COLOUR_COST), 2, SMALLEST},
       {goals.load(), plan.term(Tally.LOADS), 1, SMALLEST},
+      {goals.trip(), plan.term(Tally.TRIPS), 1, SMALLEST},
       {goals.moved(), plan.term(Tally.MOVED), 1, SMALLEST},
     };
     Stretch[] stretches =

@@ -69,6 +69,12 @@ public class GoalWeights {
   @ConstraintWeight(WeekRules.KIT_MINUTES)
   private final HardMediumSoftLongScore kitMinutes;
 
+  @ConstraintWeight(WeekRules.SET_MINUTES)
+  private final HardMediumSoftLongScore setMinutes;
+
+  @ConstraintWeight(WeekRules.TRIPS)
+  private final HardMediumSoftLongScore trips;
+
   @ConstraintWeight(WeekRules.MOVED)
   private final HardMediumSoftLongScore moved;
 
@@ -82,6 +88,8 @@ public class GoalWeights {
     loads = HardMediumSoftLongScore.ofSoft(goals.load());
     lateKits = HardMediumSoftLongScore.ofSoft(goals.lateKit());
     kitMinutes = HardMediumSoftLongScore.ofSoft(goals.kitMinute());
+    setMinutes = HardMediumSoftLongScore.ofSoft(goals.setMinute());
+    trips = HardMediumSoftLongScore.ofSoft(goals.trip());
     moved = HardMediumSoftLongScore.ofSoft(goals.moved());
   }
 }

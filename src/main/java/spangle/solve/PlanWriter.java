@@ -223,6 +223,8 @@ final class PlanWriter {
         (int) week.term(Tally.BATCHES),
         week.term(Tally.LATE_KITS),
         week.term(Tally.KIT_MIN),
+        week.term(Tally.SET_MIN),
+        (int) week.term(Tally.TRIPS),
         leftOut,
         (int) week.term(Tally.MOVED),
         week.weighed() + floor.goals.leftOut() * leftOut);

@@ -32,7 +32,9 @@ public class WeekRules implements ConstraintProvider {
   static final String COLOUR_COST = "Cheap changes of colour";
   static final String LOADS = "Few carriers filled";
   static final String LATE_KITS = "Few kits late";
-  static final String KIT_MINUTES = "Kits whole early";
+  static final String KIT_MINUTES = "Pieces of a set finished together";
+  static final String SET_MINUTES = "Many sets whole early";
+  static final String TRIPS = "Few trips to another firm";
   static final String MOVED = "Few loads moved against the announced plan";
 
   // One object each, so that the rules share one look and sound weeks go no further.
@@ -61,6 +63,8 @@ public class WeekRules implements ConstraintProvider {
       loads(factory),
       lateKits(factory),
       kitMinutes(factory),
+      setMinutes(factory),
+      trips(factory),
       moved(factory),
     };
   }
@@ -139,6 +143,14 @@ public class WeekRules implements ConstraintProvider {
 
   Constraint kitMinutes(ConstraintFactory factory) {
     return each(factory, KIT_MINUTES, week -> week.term(Tally.KIT_MIN));
+  }
+
+  Constraint setMinutes(ConstraintFactory factory) {
+    return each(factory, SET_MINUTES, week -> week.term(Tally.SET_MIN));
+  }
+
+  Constraint trips(ConstraintFactory factory) {
+    return each(factory, TRIPS, week -> week.term(Tally.TRIPS));
   }
 
   Constraint moved(ConstraintFactory factory) {

@@ -25,7 +25,16 @@ import spangle.plan.PlannedBatch;
 class FiguresTest {
   /** Every weight another power of ten, so that the sum can be read off. */
   private static final Goals TENS =
-      new Goals(1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 0, 0, 0, 0);
+      new Goals(1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 0, 0, 0, 0, 0, 0);
+
+  private static Kit kit(int sets, int dueMin, Kit.KitLine... lines) {
+    return new Kit("cabinet", "pump cabinet", sets, dueMin, 5, List.of(lines));
+  }
+
+  /** All pieces of one lot of the yard. */
+  private static Kit.KitLine line(String lot, int perSet) {
+    return new Kit.KitLine("part-" + lot, "job-" + lot, perSet, 0);
+  }
 
   private final PlannedBatch grey = simpleBake("oven-1 #1", "P01", 360, "A");
 
@@ -59,7 +68,7 @@ class FiguresTest {
     Plan plan =
         withFigures(
             plan(List.of(grey, yellow), List.of(leftOut("C"))),
-            new PlanFigures(30, 2, 10, 3, 15, 1, 1, 2, 2, 0, 0, 3, 0, 2_254_050));
+            new PlanFigures(30, 2, 10, 3, 15, 1, 1, 2, 2, 0, 0, 0, 0, 3, 0, 2_254_050));
     // 30 minutes of oven; B is 5 minutes late with weight 2; settings cost 3 and 15 minutes, one
     // colour change of cost 1, two racks: 30 + 20 + 1 000 + 3 000 + 150 000 + 100 000 + 2 000 000.
     assertThat(Audit.of(brief, plan)).isEmpty();
@@ -82,6 +91,8 @@ class FiguresTest {
             right.batches(),
             right.lateKits(),
             right.kitMinutes(),
+            right.setMinutes(),
+            right.trips(),
             right.leftOut(),
             right.moved(),
             right.goal());
@@ -94,7 +105,7 @@ class FiguresTest {
 
   @Test
   void aKitIsAsLateAsItsLastLot() {
-    Kit kit = new Kit("cabinet", "pump cabinet", 1, 424, 5, List.of());
+    Kit kit = kit(1, 424, line("A", 4), line("B", 4));
     Brief brief =
         yard()
             .lots(powderLot("A").kits("cabinet"), powderLot("B").yellow().kits("cabinet"))
@@ -104,11 +115,40 @@ class FiguresTest {
     // A is done at 400, B at 425: one minute late, 25 minutes apart.
     assertThat(figures.lateKits()).isEqualTo(5);
     assertThat(figures.kitMinutes()).isEqualTo(25);
+    assertThat(figures.setMinutes()).isEqualTo(425 * 5);
+  }
+
+  @Test
+  void piecesTheSetsDoNotNeedMakeNoKitLate() {
+    Kit half = kit(2, 424, line("A", 4), line("B", 2));
+    Brief brief =
+        yard()
+            .lots(powderLot("A").of("J", "P"), powderLot("B").yellow().of("J", "P"))
+            .kit(kit(2, 424, new Kit.KitLine("P", "J", 2, 0)))
+            .build();
+    PlanFigures figures = Figures.of(new PlanView(brief, plan(grey, yellow)));
+    // Four pieces at 400 are both sets; the four at 425 are surplus.
+    assertThat(figures.lateKits()).isZero();
+    assertThat(figures.setMinutes()).isEqualTo(400 * 5);
+    Brief both = yard().lots(powderLot("A"), powderLot("B").yellow()).kit(half).build();
+    PlanFigures late = Figures.of(new PlanView(both, plan(grey, yellow)));
+    // One set of four A and two B at 425; the second has no A: it counts to the horizon, 10080.
+    assertThat(late.lateKits()).isEqualTo(5);
+    assertThat(late.setMinutes()).isEqualTo((425 + 10_080) / 2 * 5);
+    assertThat(late.kitMinutes()).isEqualTo(25 / 2);
+  }
+
+  @Test
+  void tripsToAnotherFirmAreNoMinutesOfOvens() {
+    Brief brief = yard().lots(powderLot("A")).awayLine("paint").build();
+    PlanFigures figures = Figures.of(new PlanView(brief, plan(grey)));
+    assertThat(figures.runMinutes()).isZero();
+    assertThat(figures.trips()).isEqualTo(1);
   }
 
   @Test
   void aKitInTimeIsNotLate() {
-    Kit kit = new Kit("cabinet", "pump cabinet", 1, 400, 5, List.of());
+    Kit kit = kit(1, 400, line("A", 4));
     Brief brief = yard().lots(powderLot("A").kits("cabinet")).kit(kit).build();
     PlanFigures figures = Figures.of(new PlanView(brief, plan(grey)));
     assertThat(figures.lateKits()).isZero();

@@ -88,6 +88,8 @@ final class OvenBrief {
         0,
         0,
         0,
+        0,
+        0,
         1,
         0);
   }

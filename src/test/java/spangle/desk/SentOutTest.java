@@ -67,17 +67,22 @@ class SentOutTest {
             .filter(b -> !b.lineId().equals(line().id()))
             .mapToLong(PlannedBatch::dwellMin)
             .sum();
-    assertThat(inTheHouse).isLessThan(MADE.plan().figures().runMinutes());
+    assertThat(inTheHouse).isEqualTo(MADE.plan().figures().runMinutes());
+    assertThat(MADE.plan().figures().trips())
+        .isEqualTo(
+            (int)
+                MADE.plan().batches().stream().filter(b -> b.lineId().equals(line().id())).count());
+    assertThat(HOUSE.plan().figures().trips()).isZero();
     Yardstick sheet = MADE.report().yardstick();
 
     assertThat(sheet.bounds())
-        .filteredOn(b -> b.name().startsWith("hours"))
+        .filteredOn(b -> b.name().startsWith("hours in"))
         .allMatch(b -> Math.abs(b.ours() - inTheHouse / 60.0) < 1e-9)
         .allMatch(b -> b.noPlanFewerThan() <= b.ours())
         .hasSize(1);
-    assertThat(sheet.comparisons()).noneMatch(c -> c.name().startsWith("hours"));
+    assertThat(sheet.comparisons()).anyMatch(c -> c.name().startsWith("hours in"));
     assertThat(HOUSE.report().yardstick().comparisons())
-        .anyMatch(c -> c.name().startsWith("hours"));
+        .anyMatch(c -> c.name().startsWith("hours in"));
     assertThat(TerminalSummary.of(MADE.report())).contains(" truck trip");
     assertThat(TerminalSummary.of(HOUSE.report())).doesNotContain("truck trip");
   }

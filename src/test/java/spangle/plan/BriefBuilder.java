@@ -162,6 +162,27 @@ public final class BriefBuilder {
     return this;
   }
 
+  /** Makes a line another firm's. */
+  public BriefBuilder awayLine(String id) {
+    lines =
+        lines.stream()
+            .map(
+                line ->
+                    line.id().equals(id)
+                        ? new LineSpec(
+                            line.id(),
+                            line.name(),
+                            LineKind.OUTSIDE,
+                            line.before(),
+                            line.machines(),
+                            line.after(),
+                            line.settings(),
+                            line.settingChange())
+                        : line)
+            .toList();
+    return this;
+  }
+
   /** Changes one station of any line. */
   public BriefBuilder station(String id, UnaryOperator<StationSpec> change) {
     UnaryOperator<List<StationSpec>> all =

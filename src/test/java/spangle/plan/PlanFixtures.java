@@ -24,7 +24,7 @@ public final class PlanFixtures {
 
   /** No figures: for plans whose figures do not matter or are counted later. */
   public static final PlanFigures NO_FIGURES =
-      new PlanFigures(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+      new PlanFigures(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
   private PlanFixtures() {}
 

@@ -123,6 +123,16 @@ public final class WeekOf {
     return this;
   }
 
+  /** A kit of so many sets, one line for each part named, so many pieces for one set. */
+  public WeekOf kit(String id, int sets, int dueMin, int weight, Object... partsAndPieces) {
+    List<Kit.KitLine> bill = new ArrayList<>();
+    for (int k = 0; k < partsAndPieces.length; k += 2) {
+      String part = (String) partsAndPieces[k];
+      bill.add(new Kit.KitLine(part, part, (int) partsAndPieces[k + 1], 0));
+    }
+    return kit(new Kit(id, id, sets, dueMin, weight, bill));
+  }
+
   /** A limited supply. */
   public WeekOf supply(Supply supply) {
     supplies.add(supply);
@@ -173,6 +183,7 @@ public final class WeekOf {
   public static final class LotOf {
     private final String id;
     private final String lineId;
+    private String partId;
     private final List<Dwell> dwells = new ArrayList<>();
     private final List<String> machines = new ArrayList<>();
     private final List<String> carriers = new ArrayList<>();
@@ -194,6 +205,7 @@ public final class WeekOf {
 
     private LotOf(String id, String lineId) {
       this.id = id;
+      this.partId = id;
       this.lineId = lineId;
     }
 
@@ -284,11 +296,17 @@ public final class WeekOf {
       return this;
     }
 
+    /** A piece of that part, which kits may want. */
+    public LotOf part(String name) {
+      partId = name;
+      return this;
+    }
+
     Lot made() {
       return new Lot(
           id,
-          id,
-          id,
+          partId,
+          partId,
           id,
           1,
           leg,

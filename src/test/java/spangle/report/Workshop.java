@@ -358,7 +358,22 @@ final class Workshop {
         batches,
         leftOut,
         new PlanFigures(
-            run, 1, 150, 10, 10, 45, 3, loads, batches.size(), 1, 300, leftOut.size(), 0, 12345),
+            run,
+            1,
+            150,
+            10,
+            10,
+            45,
+            3,
+            loads,
+            batches.size(),
+            1,
+            300,
+            0,
+            0,
+            leftOut.size(),
+            0,
+            12345),
         new SolveNote(1, 1000, "Construction, then annealing, 1000 steps, seed 1."));
   }
 }

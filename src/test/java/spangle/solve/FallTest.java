@@ -35,7 +35,7 @@ class FallTest {
   }
 
   private static Fall farApart() {
-    Goals goals = new Goals(1_000_000, 1000, 0, 1, 0, 0, 0, 0, 0, 1, 0);
+    Goals goals = new Goals(1_000_000, 1000, 0, 1, 0, 0, 0, 0, 0, 0, 0, 1, 0);
     return Fall.of(10, HOTTEST, COLDEST, plan(goals));
   }
 
@@ -76,7 +76,7 @@ class FallTest {
 
   @Test
   void ofOneGoalItIsGeometric() {
-    Goals goals = new Goals(10, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0);
+    Goals goals = new Goals(10, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0);
     Fall fall = Fall.of(10, 30, 1.2, plan(goals));
 
     assertThat(fall.temperature(30, 0.5)).isCloseTo(Math.sqrt(30 * 1.2), within(1e-9));

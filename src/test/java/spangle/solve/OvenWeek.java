@@ -71,9 +71,9 @@ final class OvenWeek {
 
   private Goals goals() {
     return switch (random.nextInt(3)) {
-      case 0 -> new Goals(4, 200, 0, 10, 4, 0, 5, 0, 0, 100_000, 0);
-      case 1 -> new Goals(20, 30, 1, 5, 0, 0, 0, 0, 0, 100_000, 0);
-      default -> new Goals(2, 500, 2, 3, 1, 0, 1, 0, 0, 1_000_000, 0);
+      case 0 -> new Goals(4, 200, 0, 10, 4, 0, 5, 0, 0, 0, 0, 100_000, 0);
+      case 1 -> new Goals(20, 30, 1, 5, 0, 0, 0, 0, 0, 0, 0, 100_000, 0);
+      default -> new Goals(2, 500, 2, 3, 1, 0, 1, 0, 0, 0, 0, 1_000_000, 0);
     };
   }
 

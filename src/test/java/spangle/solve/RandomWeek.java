@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Random;
 import spangle.equipment.WorkCalendar;
 import spangle.plan.Brief;
-import spangle.plan.Kit;
 import spangle.plan.LineKind;
 import spangle.plan.SetupTable;
 import spangle.plan.Supply;
@@ -63,7 +62,8 @@ final class RandomWeek {
             "blue",
             "blue",
             List.of(new Supply.Arrival(0, 5, "a"), new Supply.Arrival(2 * DAY, 9, "b"))));
-    week.kit(new Kit("kit-1", "kit 1", 1, 3 * DAY, 1, List.of()));
+    week.kit("kit-1", 2, 3 * DAY, 1, "handle", 2, "plate", 1);
+    week.kit("kit-2", 1, 2 * DAY, 3, "plate", 1);
     for (int k = 0; k < count; k++) {
       int ready = random.nextInt(2 * DAY);
       int due = ready + 300 + random.nextInt(3 * DAY);
@@ -120,7 +120,7 @@ final class RandomWeek {
       lot.draws("blue", 0.5 + random.nextDouble());
     }
     if (random.nextInt(5) == 0) {
-      lot.kit("kit-1");
+      lot.part(random.nextBoolean() ? "handle" : "plate").kit("kit-1");
     }
     if (duplex) {
       lot.after("z" + k, 30, 2 * DAY);

@@ -54,6 +54,8 @@ class WeekRulesTest {
         rule(WeekRules.LOADS, Tally.LOADS, WeekRules::loads),
         rule(WeekRules.LATE_KITS, Tally.LATE_KITS, WeekRules::lateKits),
         rule(WeekRules.KIT_MINUTES, Tally.KIT_MIN, WeekRules::kitMinutes),
+        rule(WeekRules.SET_MINUTES, Tally.SET_MIN, WeekRules::setMinutes),
+        rule(WeekRules.TRIPS, Tally.TRIPS, WeekRules::trips),
         rule(WeekRules.MOVED, Tally.MOVED, WeekRules::moved));
   }
 
@@ -82,6 +84,6 @@ class WeekRulesTest {
   @Test
   void everyConstraintIsHere() {
     List<Object> names = rules().map(r -> r.get()[0]).toList();
-    assertThat(names).doesNotHaveDuplicates().hasSize(20);
+    assertThat(names).doesNotHaveDuplicates().hasSize(22);
   }
 }

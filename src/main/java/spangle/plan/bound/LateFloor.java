@@ -8,9 +8,10 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import spangle.equipment.Span;
 import spangle.plan.Brief;
-import spangle.plan.Kit;
 import spangle.plan.Lot;
 import spangle.plan.MachineSpec;
+import spangle.plan.clock.KitCount;
+import spangle.plan.clock.Tally;
 
 /**
  * Late lots that no order can save. First those that are late even on an empty line; then, for any
@@ -47,20 +48,24 @@ final class LateFloor {
     return sum;
   }
 
-  /** Weighted kits whose last lot is late on an empty line. */
-  long kits() {
-    long sum = 0;
-    for (Kit kit : brief.kits()) {
-      boolean late =
-          brief.lots().stream()
-              .filter(lot -> lotIds.contains(lot.id()) && lot.lastLeg())
-              .filter(lot -> lot.kitIds().contains(kit.id()))
-              .mapToInt(ends::of)
-              .anyMatch(end -> end != EarliestEnds.NEVER && end > kit.dueMin());
-      sum += late ? kit.weight() : 0;
-    }
-    return sum;
+  /** What the kits come to where every lot ends as early as it can on an empty line. */
+  KitFloor kits() {
+    int[] earliest =
+        brief.lots().stream()
+            .mapToInt(lot -> lotIds.contains(lot.id()) && lot.lastLeg() ? end(lot) : -1)
+            .toArray();
+    long[] tally = new long[Tally.SIZE];
+    new KitCount(brief).count(earliest, tally);
+    return new KitFloor(tally[Tally.LATE_KITS], tally[Tally.SET_MIN]);
   }
+
+  private int end(Lot lot) {
+    int end = ends.of(lot);
+    return end == EarliestEnds.NEVER ? 0 : end;
+  }
+
+  /** Weighted kits late, and weighted minutes until their sets are whole, at least. */
+  record KitFloor(long late, long setMinutes) {}
 
   private record Need(int fromMin, int toMin, int weight, double minutes) {
     double perWeight() {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param kettle true when its batches are dips
  * @param loads carriers filled, frozen ones counted
  * @param batches batches or dips, frozen ones counted
- * @param machineMinutes minutes its machines hold batches
+ * @param machineMinutes minutes its machines hold batches; 0 on another firm's line
  * @param settingMinutes minutes of setting changes
  * @param settingCost cost of setting changes
  * @param colourChanges colour changes at its stations

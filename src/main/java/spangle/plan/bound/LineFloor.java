@@ -32,7 +32,9 @@ final class LineFloor {
         work.line.kind() == LineKind.ZINC,
         work.frozenLoads() + groups.stream().mapToInt(LineBounds.GroupBounds::loads).sum(),
         work.frozen.size() + kinds.stream().mapToInt(LineBounds.KindBounds::batches).sum(),
-        work.frozenMinutes() + kinds.stream().mapToLong(LineBounds.KindBounds::minutes).sum(),
+        work.line.kind() == LineKind.OUTSIDE
+            ? 0
+            : work.frozenMinutes() + kinds.stream().mapToLong(LineBounds.KindBounds::minutes).sum(),
         setting[0],
         setting[1],
         (int) colour[0],

@@ -18,7 +18,7 @@ import spangle.plan.PlannedLoad;
  * @param loads carriers filled
  * @param ovenBatches batches in ovens
  * @param dips batches in kettles
- * @param machineMinutes minutes machines hold batches
+ * @param machineMinutes minutes ovens and kettles of the shop hold batches
  * @param settingMinutes minutes of setting changes
  * @param settingCost cost of setting changes, in the set-up tables' unit
  * @param colourChanges colour changes with minutes or cost above zero
@@ -26,6 +26,7 @@ import spangle.plan.PlannedLoad;
  * @param lateLots weighted lots of last legs that are late whatever the order
  * @param lateMinutes weighted minutes those are late at least
  * @param lateKits weighted kits that are late whatever the order
+ * @param setMinutes weighted minutes until the average set of each kit is whole, whatever the order
  * @param goal the brief's goals at all these floors together; lots left out count as in the plan
  */
 public record WeekBounds(
@@ -41,6 +42,7 @@ public record WeekBounds(
     long lateLots,
     long lateMinutes,
     long lateKits,
+    long setMinutes,
     long goal) {
   /** Copies the list. */
   public WeekBounds {
@@ -70,11 +72,21 @@ public record WeekBounds(
     for (Lot lot : brief.lots()) {
       leftOut += lotIds.contains(lot.id()) ? 0 : lot.weight();
     }
-    return sum(brief.goals(), lines, late.minutes(), late.kits(), leftOut);
+    long trips =
+        lines.stream()
+            .filter(line -> brief.outside(line.lineId()))
+            .mapToLong(LineBounds::batches)
+            .sum();
+    return sum(brief.goals(), lines, late.minutes(), late.kits(), trips, leftOut);
   }
 
   private static WeekBounds sum(
-      Goals goals, List<LineBounds> lines, long lateMinutes, long lateKits, long leftOut) {
+      Goals goals,
+      List<LineBounds> lines,
+      long lateMinutes,
+      LateFloor.KitFloor kits,
+      long trips,
+      long leftOut) {
     int loads = lines.stream().mapToInt(LineBounds::loads).sum();
     int batches = lines.stream().mapToInt(LineBounds::batches).sum();
     int dips = lines.stream().filter(LineBounds::kettle).mapToInt(LineBounds::batches).sum();
@@ -92,7 +104,9 @@ public record WeekBounds(
             + goals.settingMinute() * settingMinutes
             + goals.colourCost() * colourCost
             + (long) goals.load() * loads
-            + goals.lateKit() * lateKits
+            + goals.lateKit() * kits.late()
+            + goals.setMinute() * kits.setMinutes()
+            + goals.trip() * trips
             + goals.leftOut() * leftOut;
     return new WeekBounds(
         lines,
@@ -106,7 +120,8 @@ public record WeekBounds(
         colourCost,
         lateLots,
         lateMinutes,
-        lateKits,
+        kits.late(),
+        kits.setMinutes(),
         goal);
   }
 }

@@ -253,7 +253,7 @@ public final class Batch {
 
   /** What it counts wherever it stands, and which rules it breaks on that machine. */
   void countRun(MachineFacts machine, int sign, long[] tally) {
-    tally[Tally.RUN] += (long) sign * dwell;
+    tally[machine.away ? Tally.TRIPS : Tally.RUN] += machine.away ? sign : (long) sign * dwell;
     tally[Tally.LOADS] += (long) sign * loads.length;
     tally[Tally.BATCHES] += sign;
     if (!isFrozen) {

@@ -26,7 +26,6 @@ public final class Floor {
   /** Lines in the order in which they are walked: a leg's line after the line of the leg before. */
   public final int[] lineOrder;
 
-  final KitFacts[] kits;
   final SupplyFacts[] supplies;
   final Announced announced;
 
@@ -48,7 +47,6 @@ public final class Floor {
     this.lots = planner.lots;
     this.carriers = planner.carriers;
     this.lineOrder = planner.lineOrder();
-    this.kits = planner.kits();
     this.supplies = planner.supplies;
     this.announced = planner.announced();
     this.coupled = planner.coupled();

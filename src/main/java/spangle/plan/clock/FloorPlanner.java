@@ -151,19 +151,6 @@ final class FloorPlanner {
         who + " names the " + what + " " + id + ", which the brief does not know");
   }
 
-  KitFacts[] kits() {
-    return brief.kits().stream()
-        .map(
-            kit ->
-                new KitFacts(
-                    kit,
-                    Arrays.stream(lots)
-                        .filter(l -> l.lot.lastLeg() && l.lot.kitIds().contains(kit.id()))
-                        .mapToInt(l -> l.index)
-                        .toArray()))
-        .toArray(KitFacts[]::new);
-  }
-
   Announced announced() {
     if (brief.announced().isEmpty()) {
       return new Announced();
@@ -185,12 +172,17 @@ final class FloorPlanner {
     for (LineFacts line : lines) {
       tied[line.index] = line.stations.length > 0 || numbers[line.index] > 0;
     }
+    Set<List<String>> wanted = new HashSet<>();
+    brief.kits().stream()
+        .flatMap(kit -> kit.lines().stream())
+        .forEach(line -> wanted.add(List.of(line.jobId(), line.partId())));
     for (LotFacts lot : lots) {
       if (lot.after >= 0) {
         tied[lot.line] = true;
         tied[lots[lot.after].line] = true;
       }
-      if (lot.lot.after().isPresent() || lot.kits.length > 0 || lot.supply >= 0) {
+      boolean inKit = wanted.contains(List.of(lot.lot.jobId(), lot.lot.partId()));
+      if (lot.lot.after().isPresent() || inKit || lot.supply >= 0) {
         tied[lot.line] = true;
       }
     }

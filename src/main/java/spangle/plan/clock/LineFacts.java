@@ -2,6 +2,7 @@ package spangle.plan.clock;
 
 import java.util.ArrayList;
 import java.util.List;
+import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.MachineSpec;
 import spangle.plan.StationSpec;
@@ -43,7 +44,8 @@ public final class LineFacts {
     }
     List<MachineFacts> ovens = new ArrayList<>();
     for (MachineSpec machine : spec.machines()) {
-      ovens.add(new MachineFacts(ovens.size(), machine, horizonMin));
+      ovens.add(
+          new MachineFacts(ovens.size(), machine, spec.kind() == LineKind.OUTSIDE, horizonMin));
     }
     this.machines = ovens.toArray(MachineFacts[]::new);
     this.settingMin = Tables.minutes(spec.settingChange());

@@ -12,9 +12,13 @@ public final class MachineFacts {
 
   final Hours hours;
 
-  MachineFacts(int index, MachineSpec spec, int horizonMin) {
+  /** Whether it is a truck to another firm. */
+  final boolean away;
+
+  MachineFacts(int index, MachineSpec spec, boolean away, int horizonMin) {
     this.index = index;
     this.spec = spec;
+    this.away = away;
     this.hours = new Hours(spec.calendar(), horizonMin);
   }
 

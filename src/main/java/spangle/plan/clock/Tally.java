@@ -7,7 +7,7 @@ import spangle.plan.Goals;
  * of additions. The names below are places in the array.
  */
 public final class Tally {
-  /** Minutes machines hold batches. */
+  /** Minutes ovens and kettles of the shop hold batches. */
   public static final int RUN = 0;
 
   /** Weighted late lots of last legs. */
@@ -37,26 +37,32 @@ public final class Tally {
   /** Weighted late kits. */
   public static final int LATE_KITS = 9;
 
-  /** Summed spread of kits, minutes. */
+  /** Minutes the average set of each kit waits from its first finished line to its last. */
   public static final int KIT_MIN = 10;
 
+  /** Weighted minutes until the average set of each kit is whole. */
+  public static final int SET_MIN = 11;
+
+  /** Trips to another firm. */
+  public static final int TRIPS = 12;
+
   /** Loads moved against the announced plan. */
-  public static final int MOVED = 11;
+  public static final int MOVED = 13;
 
   /** Batches in a machine that may not take all their lots. */
-  public static final int WRONG_MACHINE = 12;
+  public static final int WRONG_MACHINE = 14;
 
   /** Places a batch takes beyond those the machine has. */
-  public static final int OVER_PLACES = 13;
+  public static final int OVER_PLACES = 15;
 
   /** Whole kilograms, rounded up, beyond what the machine bears. */
-  public static final int OVER_MASS = 14;
+  public static final int OVER_MASS = 16;
 
   /** Batches whose dwell windows do not meet or whose work must not meet. */
-  public static final int WRONG_COMPANY = 15;
+  public static final int WRONG_COMPANY = 17;
 
   /** Weight of lots lost, by {@link Loss#place()} from here on. */
-  public static final int LOST = 16;
+  public static final int LOST = 18;
 
   /** Length of the array. */
   public static final int SIZE = LOST + 6;
@@ -100,6 +106,8 @@ public final class Tally {
         + goals.load() * tally[LOADS]
         + goals.lateKit() * tally[LATE_KITS]
         + goals.kitMinute() * tally[KIT_MIN]
+        + goals.setMinute() * tally[SET_MIN]
+        + goals.trip() * tally[TRIPS]
         + goals.moved() * tally[MOVED];
   }
 }

@@ -14,6 +14,7 @@ public final class WeekClock {
   private final boolean followers;
   private final RowTrial[] trials;
   private final LineWalk[] walks;
+  private final KitCount kits;
   private final long[] tally = new long[Tally.SIZE];
   private @Nullable WeekPlan base;
   private @Nullable WeekEdit edit;
@@ -25,6 +26,7 @@ public final class WeekClock {
     this.moves = !floor.announced.isEmpty();
     this.walks =
         Arrays.stream(floor.lines).map(line -> new LineWalk(floor, line)).toArray(LineWalk[]::new);
+    this.kits = new KitCount(floor.brief);
     this.anyCoupled = floor.isCoupled();
     boolean chains = Arrays.stream(floor.lots).anyMatch(lot -> lot.after >= 0);
     this.followers = chains || floor.supplies.length > 0;
@@ -70,9 +72,7 @@ public final class WeekClock {
     for (LinePlan line : lines) {
       Tally.add(sum, line.tally);
     }
-    for (KitFacts kit : floor.kits) {
-      kit.count(lotEnd, sum);
-    }
+    kits.count(lotEnd, sum);
     return new WeekPlan(floor, lines, sum, lotEnd);
   }
 

@@ -11,11 +11,13 @@ import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
+import spangle.plan.event.LotNames;
 import spangle.report.HeldPart;
 
 /**
  * Which kits are complete by when. Pieces of a part that several kits want go to the kit due first;
- * complete sets = the smallest over the kit's lines of good pieces divided by pieces for one set.
+ * pieces that were rejected are good only once their rework is finished; complete sets = the
+ * smallest over the kit's lines of good pieces divided by pieces for one set.
  */
 public final class KitBoard {
   private static final int DAYS = 7;
@@ -51,6 +53,11 @@ public final class KitBoard {
     pools
         .values()
         .forEach(p -> p.sort(Comparator.comparingInt(Piece::atMin).thenComparing(Piece::loadId)));
+    for (Lot lot : index.report().brief().lots()) {
+      if (lot.lastLeg() && LotNames.rework(lot)) {
+        take(pools.getOrDefault(key(lot.jobId(), lot.partId()), new ArrayList<>()), lot.pieces());
+      }
+    }
   }
 
   /** The board, kits due first at the top. */
@@ -112,8 +119,14 @@ public final class KitBoard {
   }
 
   private LineSupply draw(Kit kit, KitLine line) {
-    int wanted = Math.max(0, line.perSet() * kit.sets() - line.onHand());
     List<Piece> pool = pools.getOrDefault(key(line.jobId(), line.partId()), new ArrayList<>());
+    return new LineSupply(
+        line, take(pool, Math.max(0, line.perSet() * kit.sets() - line.onHand())));
+  }
+
+  /** Takes the earliest pieces of a pool. */
+  private static List<Piece> take(List<Piece> pool, int pieces) {
+    int wanted = pieces;
     List<Piece> drawn = new ArrayList<>();
     while (wanted > 0 && !pool.isEmpty()) {
       Piece first = pool.remove(0);
@@ -124,7 +137,7 @@ public final class KitBoard {
         pool.add(0, new Piece(first.atMin(), first.pieces() - taken, first.loadId()));
       }
     }
-    return new LineSupply(line, drawn);
+    return drawn;
   }
 
   private static int setsAt(Kit kit, List<LineSupply> supplies, int atMin) {

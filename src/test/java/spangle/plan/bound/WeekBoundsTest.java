@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import spangle.fit.hang.CarrierFace;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
-import spangle.plan.Kit;
 import spangle.plan.LineKind;
 import spangle.plan.Lot;
 import spangle.plan.MachineSpec;
@@ -241,10 +240,9 @@ class WeekBoundsTest {
 
   @Test
   void aKitIsLateWithItsLatestPart() {
-    Kit kit = new Kit("kit", "kit", 1, 100, 3, List.of());
     WeekOf week =
         shop()
-            .kit(kit)
+            .kit("kit", 1, 100, 3, "a", 1, "b", 1)
             .lot(piece("a").kit("kit").due(DAY))
             .lot(piece("b").kit("kit").ready(90).due(DAY));
 

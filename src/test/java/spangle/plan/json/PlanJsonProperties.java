@@ -72,7 +72,7 @@ class PlanJsonProperties {
                     new Plan(
                         batches,
                         out,
-                        new PlanFigures(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, goal),
+                        new PlanFigures(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, goal),
                         new SolveNote(goal, 0, "any")));
     return Combinators.combine(briefs(), plan).as(PlanFiles::of);
   }

@@ -74,6 +74,24 @@ class KitPowderTest {
   }
 
   @Test
+  void rejectedPiecesMakeSetsOnlyOnceTheirReworkIsFinished() {
+    Brief brief =
+        yard()
+            .lots(powderLot("J/P#1").of("J", "P"), powderLot("J/P#r3").of("J", "P"))
+            .kit(new Kit("K", "gate set", 4, 2280, 1, List.of(new Kit.KitLine("P", "J", 1, 0))))
+            .build();
+    WeekReport report =
+        WeekReport.bare(
+            brief,
+            plan(
+                simpleBake("oven-1 #1", "P01", 360, "J/P#1"),
+                simpleBake("oven-1 #2", "P02", 1800, "J/P#r3")));
+    KitStatus status = KitBoard.of(new WeekIndex(report)).get(0);
+    assertThat(status.setsByDay()).startsWith(0, 4);
+    assertThat(status.completeMin()).hasValue(1840);
+  }
+
+  @Test
   void aKitThatDoesNotAskHasNone() {
     assertThat(status(week(false).build()).powderLots()).isEmpty();
   }
