@@ -22,19 +22,16 @@ import spangle.plan.PartFacts;
 import spangle.plan.PlannedBatch;
 import spangle.report.BatchNote;
 
-/** What the oven hand must know of a batch: which part to probe, when its clock starts. */
-final class BatchFacts {
+/**
+ * What the oven hand must know of a batch: which part to probe, when its clock starts.
+ *
+ * @param index lots, parts and lines of the week
+ * @param input its shop and coatings
+ * @param carriers what its loads hang on
+ */
+record BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) {
+  /** Air of the hall, C: common practice. */
   private static final double HALL_C = 20;
-
-  private final WeekIndex index;
-  private final WeekInput input;
-  private final List<CarrierSpec> carriers;
-
-  BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) {
-    this.index = index;
-    this.input = input;
-    this.carriers = carriers;
-  }
 
   BatchNote note(PlannedBatch batch) {
     List<Lot> inside =

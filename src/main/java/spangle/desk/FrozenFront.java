@@ -97,7 +97,7 @@ final class FrozenFront {
                   forced.putIfAbsent(
                       l.id(), against(batch, l).orElse("its carrier is not back in time")));
       if (!left.isEmpty()) {
-        open.add(withLoads(batch, left));
+        open.add(batch.with(left));
       }
     }
   }
@@ -117,7 +117,7 @@ final class FrozenFront {
       if (batch.loads().stream().noneMatch(l -> stage(l).fixed())) {
         waiting.add(batch);
       } else {
-        stay(slippage.settle(withLoads(batch, companyOf(batch, parted)), state.loads()));
+        stay(slippage.settle(batch.with(companyOf(batch, parted)), state.loads()));
       }
     }
     return waiting;
@@ -215,18 +215,6 @@ final class FrozenFront {
                         && LoadTimes.first(batch, l) >= atMin
                         && against(batch, l).isEmpty()))
         .toList();
-  }
-
-  private static PlannedBatch withLoads(PlannedBatch b, List<PlannedLoad> loads) {
-    return new PlannedBatch(
-        b.id(),
-        b.lineId(),
-        b.machineId(),
-        b.setting(),
-        b.setupStartMin(),
-        b.startMin(),
-        b.endMin(),
-        loads);
   }
 
   private Optional<String> against(PlannedBatch batch) {

@@ -14,8 +14,6 @@ import spangle.intake.week.WeekInput;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
-import spangle.plan.MachineSpec;
-import spangle.plan.StationSpec;
 
 /** A week with the weeks after it, for work that finds no room in it. */
 final class LaterWeek {
@@ -41,33 +39,14 @@ final class LaterWeek {
     int end = brief.horizonMin();
     List<LineSpec> lines = new ArrayList<>();
     for (LineSpec line : brief.lines()) {
-      lines.add(BriefChange.line(line, s -> station(s, later, end), m -> machine(m, later, end)));
+      lines.add(
+          BriefChange.line(
+              line,
+              s -> s.during(joined(s.calendar(), later.get(s.id()), end)),
+              m -> m.during(joined(m.calendar(), later.get(m.id()), end))));
     }
     int until = Math.max(end, longer.horizonMin());
     return BriefChange.made(brief, until, lines, brief.carriers(), lots, brief.supplies());
-  }
-
-  private static StationSpec station(StationSpec s, Map<String, WorkCalendar> later, int end) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike(),
-        joined(s.calendar(), later.get(s.id()), end),
-        s.setups(),
-        s.initialState(),
-        s.longestWaitAfterMin());
-  }
-
-  private static MachineSpec machine(MachineSpec m, Map<String, WorkCalendar> later, int end) {
-    return new MachineSpec(
-        m.id(),
-        m.name(),
-        m.capacityUnits(),
-        m.maxMassKg(),
-        joined(m.calendar(), later.get(m.id()), end),
-        m.initialSetting(),
-        m.turnaroundMin(),
-        m.kgPerHour());
   }
 
   /** Up to the end as it is, behind it as in the longer calendar. */

@@ -267,25 +267,8 @@ record Relaxed(String what, String words, String without, Brief brief) {
                 brief,
                 l ->
                     l.equals(line)
-                        ? BriefChange.line(l, s -> open(s, always), m -> open(m, always))
+                        ? BriefChange.line(l, s -> s.during(always), m -> m.during(always))
                         : l)));
-  }
-
-  private static StationSpec open(StationSpec s, WorkCalendar always) {
-    return new StationSpec(
-        s.id(), s.name(), s.alike(), always, s.setups(), s.initialState(), s.longestWaitAfterMin());
-  }
-
-  private static MachineSpec open(MachineSpec m, WorkCalendar always) {
-    return new MachineSpec(
-        m.id(),
-        m.name(),
-        m.capacityUnits(),
-        m.maxMassKg(),
-        always,
-        m.initialSetting(),
-        m.turnaroundMin(),
-        m.kgPerHour());
   }
 
   private static void windows(Brief brief, Set<String> ids, List<Relaxed> all) {

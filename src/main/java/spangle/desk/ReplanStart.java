@@ -19,10 +19,8 @@ import spangle.intake.week.WeekInput;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
-import spangle.plan.MachineSpec;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.StationSpec;
 import spangle.plan.event.Event;
 import spangle.plan.event.LoadState;
 import spangle.plan.event.LotNames;
@@ -115,30 +113,8 @@ record ReplanStart(
   }
 
   private static LineSpec line(LineSpec line, int atMin) {
-    return BriefChange.line(line, s -> station(s, atMin), m -> machine(m, atMin));
-  }
-
-  private static MachineSpec machine(MachineSpec m, int atMin) {
-    return new MachineSpec(
-        m.id(),
-        m.name(),
-        m.capacityUnits(),
-        m.maxMassKg(),
-        after(m.calendar(), atMin),
-        m.initialSetting(),
-        m.turnaroundMin(),
-        m.kgPerHour());
-  }
-
-  private static StationSpec station(StationSpec s, int atMin) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike(),
-        after(s.calendar(), atMin),
-        s.setups(),
-        s.initialState(),
-        s.longestWaitAfterMin());
+    return BriefChange.line(
+        line, s -> s.during(after(s.calendar(), atMin)), m -> m.during(after(m.calendar(), atMin)));
   }
 
   private static WorkCalendar after(WorkCalendar calendar, int atMin) {

@@ -344,27 +344,11 @@ public final class WhyDesk {
       for (PlannedLoad load : batch.loads()) {
         List<String> others = load.lotIds().stream().filter(id -> !ids.contains(id)).toList();
         if (!others.isEmpty()) {
-          left.add(
-              new PlannedLoad(
-                  load.id(),
-                  load.carrierId(),
-                  load.carrierNumber(),
-                  others,
-                  load.visits(),
-                  load.pattern()));
+          left.add(load.carrying(others));
         }
       }
       if (!left.isEmpty()) {
-        kept.add(
-            new PlannedBatch(
-                batch.id(),
-                batch.lineId(),
-                batch.machineId(),
-                batch.setting(),
-                batch.setupStartMin(),
-                batch.startMin(),
-                batch.endMin(),
-                left));
+        kept.add(batch.with(left));
       }
     }
     return new Plan(kept, plan.leftOut(), plan.figures(), plan.solve());

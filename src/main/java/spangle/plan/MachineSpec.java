@@ -25,4 +25,10 @@ public record MachineSpec(
     WorkCalendar calendar,
     int initialSetting,
     int turnaroundMin,
-    double kgPerHour) {}
+    double kgPerHour) {
+  /** The same with other hours. */
+  public MachineSpec during(WorkCalendar hours) {
+    return new MachineSpec(
+        id, name, capacityUnits, maxMassKg, hours, initialSetting, turnaroundMin, kgPerHour);
+  }
+}

@@ -28,6 +28,24 @@ public record PlannedBatch(
     loads = List.copyOf(loads);
   }
 
+  /** The same batch with these loads in it. */
+  public PlannedBatch with(List<PlannedLoad> others) {
+    return later(0, others);
+  }
+
+  /** The batch so many minutes later (sooner where negative), with these loads in it. */
+  public PlannedBatch later(int minutes, List<PlannedLoad> others) {
+    return new PlannedBatch(
+        id,
+        lineId,
+        machineId,
+        setting,
+        setupStartMin + minutes,
+        startMin + minutes,
+        endMin + minutes,
+        others);
+  }
+
   /** Minutes in the machine. */
   public int dwellMin() {
     return endMin - startMin;

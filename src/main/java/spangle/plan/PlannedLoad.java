@@ -28,6 +28,16 @@ public record PlannedLoad(
     visits = List.copyOf(visits);
   }
 
+  /** The same load with these visits. */
+  public PlannedLoad visiting(List<PlannedVisit> others) {
+    return new PlannedLoad(id, carrierId, carrierNumber, lotIds, others, pattern);
+  }
+
+  /** The same load with only these lots on it. */
+  public PlannedLoad carrying(List<String> others) {
+    return new PlannedLoad(id, carrierId, carrierNumber, others, visits, pattern);
+  }
+
   /**
    * A visit to a station.
    *
@@ -38,5 +48,11 @@ public record PlannedLoad(
    * @param endMin out
    */
   public record PlannedVisit(
-      String stationId, int place, int setupStartMin, int startMin, int endMin) {}
+      String stationId, int place, int setupStartMin, int startMin, int endMin) {
+    /** The visit so many minutes later, sooner where negative. */
+    public PlannedVisit later(int minutes) {
+      return new PlannedVisit(
+          stationId, place, setupStartMin + minutes, startMin + minutes, endMin + minutes);
+    }
+  }
 }

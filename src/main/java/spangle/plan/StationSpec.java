@@ -22,4 +22,9 @@ public record StationSpec(
     WorkCalendar calendar,
     SetupTable setups,
     int initialState,
-    int longestWaitAfterMin) {}
+    int longestWaitAfterMin) {
+  /** The same with other hours. */
+  public StationSpec during(WorkCalendar hours) {
+    return new StationSpec(id, name, alike, hours, setups, initialState, longestWaitAfterMin);
+  }
+}

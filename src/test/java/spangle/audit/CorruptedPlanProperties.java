@@ -93,10 +93,10 @@ class CorruptedPlanProperties {
     int p = where % pieces.size();
     HungPiece piece = pieces.get(p);
     return switch (damage) {
-      case LOT_LOST -> load(b, l -> lots(l, l.lotIds().subList(1, l.lotIds().size())));
-      case LOT_TWICE -> load(b, l -> lots(l, plus(l.lotIds(), l.lotIds().get(0))));
-      case LOT_RENAMED -> load(b, l -> lots(l, List.of("lot " + n)));
-      case LOAD_LOST -> batch(b, x -> loads(x, List.of()));
+      case LOT_LOST -> load(b, l -> l.carrying(l.lotIds().subList(1, l.lotIds().size())));
+      case LOT_TWICE -> load(b, l -> l.carrying(plus(l.lotIds(), l.lotIds().get(0))));
+      case LOT_RENAMED -> load(b, l -> l.carrying(List.of("lot " + n)));
+      case LOAD_LOST -> batch(b, x -> x.with(List.of()));
       case BATCH_LOST -> batches(without(GOOD.batches(), b));
       case BATCH_SOONER -> batch(b, x -> times(x, x.startMin() - n, x.endMin() - n));
       case BATCH_SHORTER -> batch(b, x -> times(x, x.startMin(), x.endMin() - n));
@@ -105,11 +105,11 @@ class CorruptedPlanProperties {
       case MACHINE_UNKNOWN -> batch(b, x -> machine(x, "oven-" + (n + 2)));
       case CARRIER_SWAPPED -> load(b, l -> carrier(l, other(l.carrierId()), 1));
       case CARRIER_NUMBER -> load(b, l -> carrier(l, l.carrierId(), n > 30 ? 2 + n : -n));
-      case VISIT_LOST -> load(b, l -> visits(l, without(l.visits(), v)));
-      case VISIT_SOONER -> load(b, l -> visits(l, set(l.visits(), v, shift(visit, -n, -n))));
-      case VISIT_SHORTER -> load(b, l -> visits(l, set(l.visits(), v, shift(visit, 0, -n))));
-      case VISIT_PLACE -> load(b, l -> visits(l, set(l.visits(), v, place(visit, 2 + n))));
-      case VISIT_TWICE -> load(b, l -> visits(l, plus(l.visits(), visit)));
+      case VISIT_LOST -> load(b, l -> l.visiting(without(l.visits(), v)));
+      case VISIT_SOONER -> load(b, l -> l.visiting(set(l.visits(), v, shift(visit, -n, -n))));
+      case VISIT_SHORTER -> load(b, l -> l.visiting(set(l.visits(), v, shift(visit, 0, -n))));
+      case VISIT_PLACE -> load(b, l -> l.visiting(set(l.visits(), v, place(visit, 2 + n))));
+      case VISIT_TWICE -> load(b, l -> l.visiting(plus(l.visits(), visit)));
       case PATTERN_LOST -> load(b, l -> pattern(l, List.of()));
       case PIECE_LOST -> load(b, l -> pattern(l, without(pieces, p)));
       case PIECE_TWICE -> load(b, l -> pattern(l, plus(pieces, piece)));
@@ -143,19 +143,7 @@ class CorruptedPlanProperties {
   }
 
   private static Plan load(int b, UnaryOperator<PlannedLoad> change) {
-    return batch(b, x -> loads(x, set(x.loads(), 0, change.apply(x.loads().get(0)))));
-  }
-
-  private static PlannedBatch loads(PlannedBatch x, List<PlannedLoad> loads) {
-    return new PlannedBatch(
-        x.id(),
-        x.lineId(),
-        x.machineId(),
-        x.setting(),
-        x.setupStartMin(),
-        x.startMin(),
-        x.endMin(),
-        loads);
+    return batch(b, x -> x.with(set(x.loads(), 0, change.apply(x.loads().get(0)))));
   }
 
   private static PlannedBatch times(PlannedBatch x, int start, int end) {
@@ -187,17 +175,8 @@ class CorruptedPlanProperties {
         x.loads());
   }
 
-  private static PlannedLoad lots(PlannedLoad l, List<String> lots) {
-    return new PlannedLoad(l.id(), l.carrierId(), l.carrierNumber(), lots, l.visits(), l.pattern());
-  }
-
   private static PlannedLoad carrier(PlannedLoad l, String carrier, int number) {
     return new PlannedLoad(l.id(), carrier, number, l.lotIds(), l.visits(), l.pattern());
-  }
-
-  private static PlannedLoad visits(PlannedLoad l, List<PlannedVisit> visits) {
-    return new PlannedLoad(
-        l.id(), l.carrierId(), l.carrierNumber(), l.lotIds(), visits, l.pattern());
   }
 
   private static PlannedLoad pattern(PlannedLoad l, List<HungPiece> pieces) {

@@ -47,15 +47,7 @@ class MachineRulesTest {
   }
 
   private static MachineSpec open(MachineSpec m, Span... spans) {
-    return new MachineSpec(
-        m.id(),
-        m.name(),
-        m.capacityUnits(),
-        m.maxMassKg(),
-        new WorkCalendar(List.of(spans)),
-        m.initialSetting(),
-        m.turnaroundMin(),
-        m.kgPerHour());
+    return m.during(new WorkCalendar(List.of(spans)));
   }
 
   private static BriefBuilder oneLot() {

@@ -226,14 +226,7 @@ class StationRulesTest {
   }
 
   private static StationSpec open(StationSpec s, Span... spans) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike(),
-        new WorkCalendar(List.of(spans)),
-        s.setups(),
-        s.initialState(),
-        s.longestWaitAfterMin());
+    return s.during(new WorkCalendar(List.of(spans)));
   }
 
   @Test

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import spangle.equipment.Span;
 import spangle.plan.Brief;
 import spangle.plan.BriefBuilder;
-import spangle.plan.MachineSpec;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -88,18 +87,7 @@ class FrozenFrontTest {
     // Oven 1 is shut until 500: A stays on rack 1 until 525.
     Brief broken =
         week()
-            .machine(
-                "oven-1",
-                m ->
-                    new MachineSpec(
-                        m.id(),
-                        m.name(),
-                        m.capacityUnits(),
-                        m.maxMassKg(),
-                        m.calendar().without(new Span(AT - 10, 500)),
-                        m.initialSetting(),
-                        m.turnaroundMin(),
-                        m.kgPerHour()))
+            .machine("oven-1", m -> m.during(m.calendar().without(new Span(AT - 10, 500))))
             .build();
     FrozenFront front = front(broken);
     assertThat(loads(front.frozen())).containsExactlyInAnyOrder("P1", "P2");

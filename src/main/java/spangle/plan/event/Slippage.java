@@ -185,26 +185,11 @@ public final class Slippage {
       List<PlannedVisit> visits = new ArrayList<>();
       for (PlannedVisit each : load.visits()) {
         boolean goes = isBehind(batch, each) || each.startMin() >= first;
-        visits.add(goes ? moved(each, visit) : each);
+        visits.add(goes ? each.later(visit) : each);
       }
-      loads.add(
-          new PlannedLoad(
-              load.id(),
-              load.carrierId(),
-              load.carrierNumber(),
-              load.lotIds(),
-              visits,
-              load.pattern()));
+      loads.add(load.visiting(visits));
     }
-    return new PlannedBatch(
-        batch.id(),
-        batch.lineId(),
-        batch.machineId(),
-        batch.setting(),
-        batch.setupStartMin() + machine,
-        batch.startMin() + machine,
-        batch.endMin() + machine,
-        loads);
+    return batch.later(machine, loads);
   }
 
   /** What was done long before its time did not begin before the week did: then at once. */
@@ -212,58 +197,34 @@ public final class Slippage {
     if (setUpFirst(batch) >= 0) {
       return batch;
     }
-    Map<String, List<PlannedVisit>> ahead = new HashMap<>();
     int machine = Math.max(0, -batch.setupStartMin());
     for (PlannedLoad load : batch.loads()) {
-      int free = 0;
-      List<PlannedVisit> visits = new ArrayList<>();
-      for (PlannedVisit each : load.visits()) {
-        if (!isBehind(batch, each)) {
-          visits.add(moved(each, Math.max(0, free - each.setupStartMin())));
-          free = visits.get(visits.size() - 1).endMin();
-        }
+      for (PlannedVisit each : oneByOne(batch, load, false, 0)) {
+        machine = Math.max(machine, each.endMin() - batch.setupStartMin());
       }
-      ahead.put(load.id(), visits);
-      machine = Math.max(machine, free - batch.setupStartMin());
     }
     List<PlannedLoad> loads = new ArrayList<>();
     for (PlannedLoad load : batch.loads()) {
-      List<PlannedVisit> visits = new ArrayList<>(ahead.getOrDefault(load.id(), List.of()));
-      int free = batch.endMin() + machine;
-      for (PlannedVisit each : load.visits()) {
-        if (isBehind(batch, each)) {
-          PlannedVisit later = moved(each, Math.max(0, free - each.setupStartMin()));
-          visits.add(later);
-          free = later.endMin();
-        }
-      }
-      loads.add(
-          new PlannedLoad(
-              load.id(),
-              load.carrierId(),
-              load.carrierNumber(),
-              load.lotIds(),
-              visits,
-              load.pattern()));
+      List<PlannedVisit> visits = new ArrayList<>(oneByOne(batch, load, false, 0));
+      visits.addAll(oneByOne(batch, load, true, batch.endMin() + machine));
+      loads.add(load.visiting(visits));
     }
-    return new PlannedBatch(
-        batch.id(),
-        batch.lineId(),
-        batch.machineId(),
-        batch.setting(),
-        batch.setupStartMin() + machine,
-        batch.startMin() + machine,
-        batch.endMin() + machine,
-        loads);
+    return batch.later(machine, loads);
   }
 
-  private static PlannedVisit moved(PlannedVisit visit, int minutes) {
-    return new PlannedVisit(
-        visit.stationId(),
-        visit.place(),
-        visit.setupStartMin() + minutes,
-        visit.startMin() + minutes,
-        visit.endMin() + minutes);
+  /** The stays on one side of the machine, none before that minute or the end of the last. */
+  private List<PlannedVisit> oneByOne(
+      PlannedBatch batch, PlannedLoad load, boolean behind, int fromMin) {
+    int free = fromMin;
+    List<PlannedVisit> visits = new ArrayList<>();
+    for (PlannedVisit each : load.visits()) {
+      if (isBehind(batch, each) == behind) {
+        PlannedVisit later = each.later(Math.max(0, free - each.setupStartMin()));
+        visits.add(later);
+        free = later.endMin();
+      }
+    }
+    return visits;
   }
 
   private boolean free(PlannedBatch batch) {
