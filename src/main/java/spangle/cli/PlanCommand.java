@@ -10,15 +10,14 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.PlanDesk;
 import spangle.desk.Unheard;
 import spangle.intake.problem.Problem;
-import spangle.solve.Progress;
 import spangle.solve.SolveOptions;
 
 /** The batch schedule of a week and all its sheets. */
@@ -60,42 +59,18 @@ final class PlanCommand implements Callable<Integer> {
       description = "A what-if: a small file of what is different. The week folder is not touched.")
   private @Nullable Path overlay;
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Longest search; it ends sooner when nothing gets better. Default: 30.")
-  private double seconds = 30;
-
-  @Option(
-      names = "--steps",
-      paramLabel = "N",
-      description =
-          "Moves to try on each thread instead of seconds: the same seed gives the same bytes.")
-  private long steps;
-
-  @Option(names = "--seed", paramLabel = "N", description = "Random seed. Default: 1.")
-  private long seed = 1;
-
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      description = "Searches side by side that compare notes; the best plan counts. Default: 2.")
-  private int threads = 2;
+  @Mixin private SearchOptions search = new SearchOptions(30, 2);
 
   @Option(names = "--json", description = "One JSON object on standard output.")
   private boolean json;
 
   @Override
   public Integer call() {
-    if (!(seconds > 0 && seconds <= 86_400) || steps < 0 || threads < 1 || threads > 64) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--seconds lies above 0 and up to 86400, --steps at 0 or above, --threads from 1 to 64");
-    }
+    SolveOptions options = search.read(spec);
     PrintWriter err = spec.commandLine().getErr();
     ProgressLine progress = new ProgressLine(err, terminal());
     PlanDesk desk = new PlanDesk();
-    return new StopSwitch(desk::stop, err).guard(() -> run(desk, progress, err));
+    return new StopSwitch(desk::stop, err).guard(() -> run(desk, options, progress, err));
   }
 
   /** On JDK 17 there is no console where output is sent to a file or another program. */
@@ -104,18 +79,14 @@ final class PlanCommand implements Callable<Integer> {
     return System.console() != null;
   }
 
-  private int run(PlanDesk desk, ProgressLine progress, PrintWriter err) {
+  private int run(PlanDesk desk, SolveOptions options, ProgressLine progress, PrintWriter err) {
     Path target = target();
     refuseIfNotWritable(() -> PlanDesk.requireOwnFolder(week, target));
     if (overlay == null) {
       refuseIfNotWritable(() -> Unheard.refuseOver(week, target));
     }
     PlanDesk.Outcome outcome =
-        desk.plan(
-            week,
-            Optional.ofNullable(overlay),
-            new SolveOptions(seconds, steps, seed, threads),
-            progress::show);
+        desk.plan(week, Optional.ofNullable(overlay), options, progress::show);
     progress.end();
     if (outcome.made().isEmpty()) {
       complain(outcome.problems(), err);
@@ -168,44 +139,5 @@ final class PlanCommand implements Callable<Integer> {
           problem.remedy());
     }
     err.flush();
-  }
-
-  /** The progress line: one line rewritten on a terminal, a line for each tenth step elsewhere. */
-  static final class ProgressLine {
-    private final PrintWriter err;
-    private final boolean terminal;
-    private double lastShown = -1;
-
-    ProgressLine(PrintWriter err, boolean terminal) {
-      this.err = err;
-      this.terminal = terminal;
-    }
-
-    void show(Progress p) {
-      boolean due = lastShown < 0 || p.seconds() - lastShown >= (terminal ? 0.2 : 2);
-      if (!due) {
-        return;
-      }
-      lastShown = p.seconds();
-      String line =
-          String.format(
-              Locale.ROOT,
-              "%5.1f s  %d batches, %d late, %d left out, cost %d, %d improvements",
-              p.seconds(),
-              p.batches(),
-              p.lateLots(),
-              p.leftOut(),
-              p.goal(),
-              p.improvements());
-      err.print(terminal ? "\r" + line + "   " : line + System.lineSeparator());
-      err.flush();
-    }
-
-    void end() {
-      if (terminal && lastShown >= 0) {
-        err.println();
-        err.flush();
-      }
-    }
   }
 }

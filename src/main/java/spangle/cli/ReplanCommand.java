@@ -74,9 +74,7 @@ final class ReplanCommand implements Callable<Integer> {
       description = "Where the sheets go; the folder of the kept plan without it.")
   private @Nullable Path out;
 
-  @Mixin
-  @SuppressWarnings("NullAway.Init")
-  private SearchOptions search;
+  @Mixin private SearchOptions search = new SearchOptions(10, 1);
 
   @Option(names = "--json", description = "One JSON object on standard output.")
   private boolean json;
