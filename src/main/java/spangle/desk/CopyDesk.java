@@ -1,10 +1,14 @@
 package spangle.desk;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -20,6 +24,9 @@ public final class CopyDesk {
   private static final Set<String> TAKEN_IN = Set.of("answers.yaml", "columns.yaml");
 
   private static final Set<String> DRAWINGS = Set.of("dxf", "stl");
+
+  /** Larger files are not read as drawings either. */
+  private static final long MOST_BYTES = 64L << 20;
 
   private CopyDesk() {}
 
@@ -49,9 +56,41 @@ public final class CopyDesk {
         files.put(file, Files.readAllBytes(from.resolve(file)));
       }
     }
+    for (Path drawing : besideTheRows(from.resolve("jobs"))) {
+      // Drawings of refused rows too: the rows come back once they are mended.
+      files.putIfAbsent("jobs/" + drawing.getFileName(), Files.readAllBytes(drawing));
+    }
     files.putAll(CleanCopy.of(input, reading.answers()));
+    Path before = from.resolve(CleanCopy.REFUSED);
+    if (Files.isRegularFile(before, LinkOption.NOFOLLOW_LINKS) && Files.size(before) < MOST_BYTES) {
+      // A copy of a copy: what was refused the first time stays refused and on the list.
+      files.merge(CleanCopy.REFUSED, Files.readAllBytes(before), (now, was) -> joined(was, now));
+    }
     WholeFolder.replace(folder, files);
     return List.copyOf(files.keySet());
+  }
+
+  private static List<Path> besideTheRows(Path jobs) throws IOException {
+    List<Path> drawings = new ArrayList<>();
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(jobs)) {
+      for (Path file : all) {
+        if (drawing(file.toString())
+            && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+            && Files.size(file) < MOST_BYTES) {
+          drawings.add(file);
+        }
+      }
+    }
+    return drawings;
+  }
+
+  /** The lines of one table and those of another that do not stand there yet. */
+  private static byte[] joined(byte[] was, byte[] now) {
+    Set<String> lines = new LinkedHashSet<>();
+    for (byte[] table : List.of(was, now)) {
+      lines.addAll(List.of(new String(table, StandardCharsets.UTF_8).split("(?<=\r\n)")));
+    }
+    return String.join("", lines).getBytes(StandardCharsets.UTF_8);
   }
 
   private static boolean drawing(String file) {

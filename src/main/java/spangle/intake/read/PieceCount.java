@@ -21,6 +21,7 @@ record PieceCount(OptionalInt pieces, String why, String remedy) {
   static final int MOST = 1_000_000;
 
   private static final int DOZEN = 12;
+  private static final int UNIT_GROUP = 3;
   private static final String UNIT =
       "\\s*(pcs?\\.?|pieces?|stk\\.?|st\u00fcck|nos?\\.?|off|ea\\.?|each|dz\\.?|doz(?:en)?\\.?)?";
   private static final int IGNORE_CASE = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
@@ -36,9 +37,12 @@ record PieceCount(OptionalInt pieces, String why, String remedy) {
   private static final Pattern THREE_BEHIND_A_MARK =
       Pattern.compile("([0-9]{1,3})[.,]([0-9]{3})" + UNIT, IGNORE_CASE);
 
-  /** The number without marks; decimals may only be noughts. */
+  /** Marks that can only part thousands; decimals may only be noughts. */
   private static final Pattern PLAIN =
-      Pattern.compile("([0-9]{1,9})(?:\\.0+)?" + UNIT, IGNORE_CASE);
+      Pattern.compile(
+          "([0-9]{1,9}|[0-9]{1,3}(?:([' \u00a0\u202f\u2019])[0-9]{3})(?:\\2[0-9]{3})*)(?:\\.0+)?"
+              + UNIT,
+          IGNORE_CASE);
 
   /**
    * Counts.
@@ -49,10 +53,10 @@ record PieceCount(OptionalInt pieces, String why, String remedy) {
   static PieceCount of(Datum.Scalar cell, String text, Optional<ColumnRules.Decimal> decimal) {
     String written = text.strip();
     if (ColumnRules.isStoredNumber(cell)) {
-      return counted(PLAIN.matcher(written), 2);
+      return counted(PLAIN.matcher(written));
     }
     if (decimal.isPresent()) {
-      return counted(PLAIN.matcher(decimal.get().plain(written)), 2);
+      return counted(PLAIN.matcher(decimal.get().plain(written)));
     }
     Matcher twoWays = THREE_BEHIND_A_MARK.matcher(written);
     if (twoWays.matches()) {
@@ -65,13 +69,13 @@ record PieceCount(OptionalInt pieces, String why, String remedy) {
             "write digits without a point or comma, or give 'decimal' for this customer's files");
       }
     }
-    return counted(COUNT.matcher(written), 3);
+    return counted(COUNT.matcher(written));
   }
 
-  private static PieceCount counted(Matcher matcher, int unit) {
+  private static PieceCount counted(Matcher matcher) {
     if (matcher.matches()) {
       long digits = Long.parseLong(matcher.group(1).replaceAll("\\D", ""));
-      long count = isDozens(matcher.group(unit)) ? digits * DOZEN : digits;
+      long count = isDozens(matcher.group(UNIT_GROUP)) ? digits * DOZEN : digits;
       if (count >= 1 && count <= MOST) {
         return new PieceCount(OptionalInt.of((int) count), "", "");
       }
