@@ -197,7 +197,11 @@ public enum ProblemCode {
   /** A formula whose stored result was used. */
   FORMULA_CELL(Severity.WARN, Meanwhile.AS_WRITTEN),
   /** Rows of a spreadsheet that are hidden there. */
-  HIDDEN_ROWS(Severity.WARN, Meanwhile.AS_WRITTEN);
+  HIDDEN_ROWS(Severity.WARN, Meanwhile.AS_WRITTEN),
+  /** Rows of a spreadsheet with a line through them. */
+  STRUCK_OUT(Severity.ASK, Meanwhile.AS_WRITTEN),
+  /** A cell of a spreadsheet that stands apart, to the right of its table. */
+  CELL_BESIDE_TABLE(Severity.ASK, Meanwhile.IGNORED);
 
   private final Severity severity;
   private final Meanwhile meanwhile;

@@ -26,6 +26,9 @@ final class JobsReader {
   private static final String FOLDER = "jobs";
   private static final Set<String> DRAWINGS = Set.of("dxf", "stl");
 
+  /** Kinds of files people keep lists in that are not read. */
+  private static final Set<String> LISTS = Set.of("xls", "xlsb", "ods", "fods", "numbers");
+
   private final WeekFolder folder;
   private final ColumnRules columns;
   private final AnswerBook answers;
@@ -135,8 +138,11 @@ final class JobsReader {
   }
 
   private void notRead(String file) {
+    String name = file.toLowerCase(Locale.ROOT);
+    boolean list = LISTS.contains(name.substring(name.lastIndexOf('.') + 1));
     problems.add(
-        ProblemCode.FILE_NOT_READ,
+        // A list nobody reads is work nobody does; a picture beside the lists is none.
+        list ? ProblemCode.JOB_FILE_UNREADABLE : ProblemCode.FILE_NOT_READ,
         Place.file(file),
         "",
         "",

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
@@ -25,6 +26,9 @@ final class ScalarReader {
 
   /** Marks that drawings and lists have in names; none of them starts a formula or a path. */
   private static final String MARKS = "-_./#+(),&'";
+
+  private static final Set<String> METRIC = Set.of("mm", "cm", "dm", "m");
+  private static final Pattern BARE_FRACTION = Pattern.compile("(?:[0-9]+[ -])?[0-9]+/[0-9]+");
 
   private final Notes notes;
 
@@ -65,6 +69,19 @@ final class ScalarReader {
 
   OptionalDouble quantity(
       String key, Datum.Scalar scalar, QuantityKind kind, String columnUnit, Range range) {
+    if (kind == QuantityKind.LENGTH
+        && METRIC.contains(columnUnit)
+        && BARE_FRACTION.matcher(scalar.text().strip()).matches()) {
+      notes.add(
+          ProblemCode.UNIT_MISSING,
+          scalar.place(),
+          key,
+          scalar.text(),
+          kind.noun() + " such as " + kind.example(),
+          "a fraction in a column of " + columnUnit + " reads like inches",
+          "write the unit behind it, such as " + scalar.text().strip() + " in");
+      return OptionalDouble.empty();
+    }
     double value;
     try {
       value =

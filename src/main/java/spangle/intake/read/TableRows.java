@@ -55,15 +55,23 @@ final class TableRows {
       return List.of();
     }
     List<Grid.Row> below = grid.rows().subList(heading + 1, grid.rows().size());
+    Storeys storeys = new Storeys(learned);
     Grid.Row headings = grid.rows().get(heading);
+    Optional<Grid.Row> joined =
+        below.isEmpty() ? Optional.empty() : storeys.join(headings, below.get(0));
+    headings = joined.orElse(headings);
     List<String> keys = keys(headings, below);
     List<Datum.Group> groups = new ArrayList<>();
-    for (int i = 0; i < below.size(); i++) {
+    for (int i = joined.isPresent() ? 1 : 0; i < below.size(); i++) {
       Grid.Row row = below.get(i);
       if (isHeadings(row)) {
         // Lists repeat their headings on every page, or go on with a table of another order.
-        if (!texts(row).equals(texts(headings))) {
-          headings = row;
+        Optional<Grid.Row> both =
+            i + 1 < below.size() ? storeys.join(row, below.get(i + 1)) : Optional.empty();
+        i += both.isPresent() ? 1 : 0;
+        Grid.Row again = both.orElse(row);
+        if (!texts(again).equals(texts(headings))) {
+          headings = again;
           keys = keys(headings, below.subList(i + 1, below.size()));
         }
       } else if (!row.isBlank()) {
@@ -228,7 +236,11 @@ final class TableRows {
       Datum.Scalar cell = row.cells().get(i);
       String key = i < keys.size() ? keys.get(i) : "";
       if (key.isEmpty()) {
-        if (i >= keys.size() && !cell.isBlank()) {
+        if (i > keys.size() && !cell.isBlank() && !cell.place().cell().isEmpty()) {
+          // Cells of a spreadsheet stand where they are; next to the last column one may be
+          // shifted, further off it is a note.
+          beside(cell);
+        } else if (i >= keys.size() && !cell.isBlank()) {
           // Kept under a name nobody reads, so that the row names it and is refused.
           entries.put(EXTRA + (i + 1), new Datum.Entry(cell.place(), cell));
         }
@@ -242,6 +254,17 @@ final class TableRows {
       }
     }
     return new Datum.Group(rowPlace(row.place()), entries);
+  }
+
+  private void beside(Datum.Scalar cell) {
+    notes.add(
+        ProblemCode.CELL_BESIDE_TABLE,
+        cell.place(),
+        "",
+        cell.text(),
+        "",
+        "the cell stands apart to the right of the table, under no heading; it was not read",
+        "give it a heading, or write it into the note of its row");
   }
 
   private static Place rowPlace(Place place) {

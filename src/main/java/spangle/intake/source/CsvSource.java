@@ -42,6 +42,7 @@ public final class CsvSource {
    * @throws UnreadableException beyond the limits
    */
   public static Grid read(String file, String text, Problems problems) throws UnreadableException {
+    XlsxPackage.requireText(file, text);
     String body = text;
     int skipped = 0;
     char separator = found(body);

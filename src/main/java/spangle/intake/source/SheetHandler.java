@@ -12,11 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.model.SharedStrings;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +30,7 @@ final class SheetHandler extends DefaultHandler {
   record Book(
       String file,
       String sheet,
-      SharedStrings strings,
+      SharedTexts strings,
       @Nullable StylesTable styles,
       boolean from1904) {}
 
@@ -48,9 +46,6 @@ final class SheetHandler extends DefaultHandler {
   private static final int LAST_COLUMN = Limits.COLUMNS;
   private static final long MERGED_MOST = 100_000;
 
-  /** What a number format shows as it stands (ECMA-376 Part 1, 18.8.31). */
-  private static final Pattern LITERAL = Pattern.compile("\"[^\"]*\"|\\\\.|_.|\\*.");
-
   private final Book book;
   private final TreeMap<Integer, TreeMap<Integer, String>> rows = new TreeMap<>();
   private final List<CellRangeAddress> merged = new ArrayList<>();
@@ -60,13 +55,16 @@ final class SheetHandler extends DefaultHandler {
 
   private final Set<Integer> hidden = new TreeSet<>();
   private final Map<Integer, Map<Integer, CellRangeAddress>> repeated = new HashMap<>();
-  private final StringBuilder text = new StringBuilder();
+  private final Set<Integer> struck = new TreeSet<>();
+  private final Set<Integer> hiddenColumns = new TreeSet<>();
+  private final Map<Integer, Boolean> struckStyles = new HashMap<>();
+  private final Map<Integer, NumberForm> forms = new HashMap<>();
+  private final RunText text = new RunText();
   private final StringBuilder formula = new StringBuilder();
   private String type = "";
   private int style = -1;
   private int row = -1;
   private int column = -1;
-  private boolean inText;
   private boolean inFormula;
   private boolean hasResult;
   private int values;
@@ -85,14 +83,21 @@ final class SheetHandler extends DefaultHandler {
         String number = attributes.getValue("r");
         row = number == null ? row + 1 : whole(number) - 1;
         column = -1;
-        String hides = attributes.getValue("hidden");
-        if (hides != null && (hides.equals("1") || hides.equals("true"))) {
+        if (isHidden(attributes)) {
           hidden.add(row);
+        }
+      }
+      case "col" -> {
+        if (isHidden(attributes)) {
+          int last = Math.min(LAST_COLUMN, whole(attributes.getValue("max")));
+          for (int c = whole(attributes.getValue("min")); c <= last; c++) {
+            hiddenColumns.add(c - 1);
+          }
         }
       }
       case "c" -> startCell(attributes);
       case "v", "t" -> {
-        inText = true;
+        text.start(local, attributes);
         hasResult = true;
       }
       case "f" -> {
@@ -109,8 +114,13 @@ final class SheetHandler extends DefaultHandler {
           merged.add(CellRangeAddress.valueOf(range));
         }
       }
-      default -> inText = false;
+      default -> text.start(local, attributes);
     }
+  }
+
+  private static boolean isHidden(Attributes attributes) {
+    String hides = attributes.getValue("hidden");
+    return hides != null && (hides.equals("1") || hides.equals("true"));
   }
 
   private void startCell(Attributes attributes) throws SAXException {
@@ -126,7 +136,7 @@ final class SheetHandler extends DefaultHandler {
     type = kind == null ? "n" : kind;
     String styled = attributes.getValue("s");
     style = styled == null ? -1 : whole(styled);
-    text.setLength(0);
+    text.clear();
     formula.setLength(0);
     hasResult = false;
     if (row < 0 || row > 2 * Limits.ROWS || ++values > Limits.VALUES) {
@@ -134,8 +144,11 @@ final class SheetHandler extends DefaultHandler {
     }
   }
 
-  private static int whole(String digits) throws SAXException {
+  private static int whole(@Nullable String digits) throws SAXException {
     try {
+      if (digits == null) {
+        throw new SAXException("a number is missing");
+      }
       return Integer.parseInt(digits.strip());
     } catch (NumberFormatException broken) {
       throw new SAXException("a number is expected", broken);
@@ -144,25 +157,16 @@ final class SheetHandler extends DefaultHandler {
 
   @Override
   public void characters(char[] chars, int start, int length) throws SAXException {
-    if (inText) {
-      append(text, chars, start, length);
-    } else if (inFormula) {
-      append(formula, chars, start, length);
+    if (inFormula) {
+      RunText.append(formula, chars, start, length);
+    } else {
+      text.add(chars, start, length);
     }
-  }
-
-  private static void append(StringBuilder to, char[] chars, int start, int length)
-      throws LimitException {
-    if (to.length() + length > Limits.VALUE_CHARS) {
-      throw new LimitException();
-    }
-    to.append(chars, start, length);
   }
 
   @Override
   public void endElement(String uri, String local, String name) throws SAXException {
     switch (local) {
-      case "v", "t" -> inText = false;
       case "f" -> inFormula = false;
       case "c" -> {
         // A formula nobody has calculated yet says nothing; the formula itself is no value, so
@@ -174,15 +178,21 @@ final class SheetHandler extends DefaultHandler {
           }
           rows.computeIfAbsent(row, r -> new TreeMap<>())
               .putIfAbsent(Math.min(column, LAST_COLUMN), value.strip());
+          if (isStruck()) {
+            struck.add(row);
+          }
           if (rows.size() > Limits.ROWS) {
             throw new LimitException();
           }
         }
       }
-      default -> {
-        // Other elements hold nothing that is read.
-      }
+      default -> text.end(local);
     }
+  }
+
+  private boolean isStruck() {
+    return struckStyles.computeIfAbsent(
+        style, s -> format().map(f -> f.getFont().getStrikeout()).orElse(false));
   }
 
   private String value(String stored) throws SAXException {
@@ -198,18 +208,7 @@ final class SheetHandler extends DefaultHandler {
     if (index.isBlank()) {
       return "";
     }
-    String shared;
-    try {
-      // The counts a table of strings may carry are optional and often wrong; the table itself is
-      // asked.
-      shared = book.strings().getItemAt(whole(index)).getString();
-    } catch (IndexOutOfBoundsException missing) {
-      throw new SAXException("a shared string is missing", missing);
-    }
-    if (shared.length() > Limits.VALUE_CHARS) {
-      throw new LimitException();
-    }
-    return shared;
+    return book.strings().get(whole(index));
   }
 
   private String number(String stored) {
@@ -225,12 +224,13 @@ final class SheetHandler extends DefaultHandler {
     if (isDate(number)) {
       return date(number);
     }
+    NumberForm form =
+        forms.computeIfAbsent(
+            style,
+            s ->
+                format().map(f -> NumberForm.of(f.getDataFormatString())).orElse(NumberForm.PLAIN));
     // 0.02 % is stored as 0.0002 and a format.
-    boolean percent =
-        format()
-            .map(f -> LITERAL.matcher(f.getDataFormatString()).replaceAll("").contains("%"))
-            .orElse(false);
-    return percent ? plain(number * 100, "") + " %" : plain(number, stored);
+    return form.percent() ? plain(number * 100, "") + " %" : form.words(plain(number, stored));
   }
 
   private Optional<XSSFCellStyle> format() {
@@ -263,7 +263,7 @@ final class SheetHandler extends DefaultHandler {
 
   /** Stored numbers carry binary dust (0.1 + 0.2); 15 figures are what a sheet means. */
   private static String plain(double number, String stored) {
-    boolean digits = stored.matches("-?[0-9]{1,15}(\\.[0-9]{1,8})?");
+    boolean digits = stored.matches("-?[0-9]{1,15}(\\.[0-9]{0,7}[1-9])?");
     if (digits) {
       return stored;
     }
@@ -284,6 +284,16 @@ final class SheetHandler extends DefaultHandler {
       int first = hidden.iterator().next();
       String words = hidden.size() + " row(s) of the sheet are hidden; they were read like others";
       XlsxSource.noteHidden(problems, place(first, 0), words);
+    }
+    hiddenColumns.removeIf(c -> rows.values().stream().noneMatch(cells -> cells.containsKey(c)));
+    if (!hiddenColumns.isEmpty()) {
+      int first = hiddenColumns.iterator().next();
+      String words =
+          hiddenColumns.size() + " column(s) of the sheet are hidden; they were read like others";
+      XlsxSource.noteHidden(problems, place(rows.firstKey(), first), words);
+    }
+    if (!struck.isEmpty()) {
+      XlsxSource.noteStruck(problems, place(struck.iterator().next(), 0), struck.size());
     }
   }
 

@@ -15,7 +15,6 @@ import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.util.RecordFormatException;
 import org.apache.poi.util.XMLHelper;
-import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.model.StylesTable;
 import org.jspecify.annotations.Nullable;
@@ -65,7 +64,12 @@ public final class XlsxSource {
   private List<Sheet> read(byte[] bytes) throws UnreadableException {
     try (OPCPackage pack = OPCPackage.open(new ByteArrayInputStream(bytes))) {
       XSSFReader reader = new XSSFReader(pack);
-      ReadOnlySharedStringsTable strings = new ReadOnlySharedStringsTable(pack);
+      SharedTexts strings = new SharedTexts();
+      try (@Nullable InputStream in = reader.getSharedStringsData()) {
+        if (in != null) {
+          parse(in, strings);
+        }
+      }
       @Nullable StylesTable styles = reader.getStylesTable();
       BookFacts facts = facts(reader);
       List<Sheet> sheets = new ArrayList<>();
@@ -98,6 +102,12 @@ public final class XlsxSource {
         | NullPointerException
         | ClassCastException
         | UnsupportedOperationException damaged) {
+      if (String.valueOf(damaged.getMessage()).startsWith("Strict OOXML")) {
+        throw UnreadableException.grammar(
+            Place.file(file),
+            "the workbook was saved as Strict Open XML, which is not read",
+            "save it as an ordinary workbook (.xlsx), or as .csv");
+      }
       // The library answers broken packages with any of these; to the person it is one thing.
       throw XlsxPackage.damaged(Place.file(file));
     }
@@ -152,6 +162,18 @@ public final class XlsxSource {
         "",
         words,
         "take them out of the file if they are not wanted");
+  }
+
+  /** What the reader says of rows with cells that are struck out. */
+  static void noteStruck(Problems problems, Place first, int rows) {
+    problems.add(
+        ProblemCode.STRUCK_OUT,
+        first,
+        "",
+        Integer.toString(rows),
+        "",
+        rows + " row(s) of the sheet have cells that are struck out; they were read like others",
+        "take them out of the file if they are off, or take the line through them away");
   }
 
   /** What the reader says of cells that are computed. */

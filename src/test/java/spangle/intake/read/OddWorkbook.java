@@ -42,6 +42,18 @@ final class OddWorkbook {
     return packed(new OddWorkbook(random).parts(rows));
   }
 
+  /** A workbook of the strict kind (ECMA-376 Part 1 without Part 4): other names for everything. */
+  static byte[] strict() {
+    Map<String, byte[]> parts = new OddWorkbook(new SplittableRandom(1)).parts(List.of());
+    parts.replaceAll(
+        (name, bytes) ->
+            new String(bytes, StandardCharsets.UTF_8)
+                .replace(MAIN, "http://purl.oclc.org/ooxml/spreadsheetml/main")
+                .replace(RELATION, "http://purl.oclc.org/ooxml/officeDocument/relationships")
+                .getBytes(StandardCharsets.UTF_8));
+    return packed(parts);
+  }
+
   /** The same with some bytes of one of its parts spoiled before it is packed. */
   static byte[] spoiledInside(List<Map<String, String>> rows, SplittableRandom random) {
     Map<String, byte[]> parts = new OddWorkbook(random).parts(rows);

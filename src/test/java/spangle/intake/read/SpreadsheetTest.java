@@ -357,7 +357,7 @@ class SpreadsheetTest {
   @Test
   void aCellFarToTheRightIsNotLost() throws IOException {
     assertThat(afterwards((book, sheet) -> sheet.getRow(1).createCell(500).setCellValue("and 2")))
-        .containsExactly("cell-without-column jobs/b.xlsx list!SG2 and 2");
+        .containsExactly("cell-beside-table jobs/b.xlsx list!SG2 and 2");
   }
 
   @Test
