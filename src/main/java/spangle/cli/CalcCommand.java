@@ -1,10 +1,7 @@
 package spangle.cli;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -17,17 +14,18 @@ import picocli.CommandLine.Spec;
     description = "One number with its working and its source, for the phone call.")
 final class CalcCommand implements Callable<Integer> {
   /** What can be calculated, by name. */
-  static final Map<String, Supplier<Class<?>>> COMMANDS = commands();
+  static final List<String> COMMANDS = List.of("area", "cure", "liquid", "powder", "vents", "zinc");
 
-  private static Map<String, Supplier<Class<?>>> commands() {
-    Map<String, Supplier<Class<?>>> commands = new LinkedHashMap<>();
-    commands.put("area", () -> AreaCommand.class);
-    commands.put("cure", () -> CureCommand.class);
-    commands.put("liquid", () -> LiquidCommand.class);
-    commands.put("powder", () -> PowderCommand.class);
-    commands.put("vents", () -> VentsCommand.class);
-    commands.put("zinc", () -> ZincCommand.class);
-    return Collections.unmodifiableMap(commands);
+  static Class<?> command(String name) {
+    return switch (name) {
+      case "area" -> AreaCommand.class;
+      case "cure" -> CureCommand.class;
+      case "liquid" -> LiquidCommand.class;
+      case "powder" -> PowderCommand.class;
+      case "vents" -> VentsCommand.class;
+      case "zinc" -> ZincCommand.class;
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   @Spec

@@ -5,17 +5,14 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import spangle.desk.HeadStart;
 
 /** Entry point: reads the command line, calls the desk, prints. */
 @Command(
@@ -27,24 +24,39 @@ public final class Spangle implements Callable<Integer> {
   static final String VERSION = "0.1.0";
 
   /** All commands, by name. */
-  static final Map<String, Supplier<Class<?>>> COMMANDS = commands();
+  static final List<String> COMMANDS =
+      List.of(
+          "audit",
+          "back",
+          "calc",
+          "check",
+          "compare",
+          "event",
+          "fit",
+          "order",
+          "plan",
+          "promise",
+          "replan",
+          "template",
+          "why");
 
-  private static Map<String, Supplier<Class<?>>> commands() {
-    Map<String, Supplier<Class<?>>> commands = new LinkedHashMap<>();
-    commands.put("audit", () -> AuditCommand.class);
-    commands.put("back", () -> BackCommand.class);
-    commands.put("calc", () -> CalcCommand.class);
-    commands.put("check", () -> CheckCommand.class);
-    commands.put("compare", () -> CompareCommand.class);
-    commands.put("event", () -> EventCommand.class);
-    commands.put("fit", () -> FitCommand.class);
-    commands.put("order", () -> OrderCommand.class);
-    commands.put("plan", () -> PlanCommand.class);
-    commands.put("promise", () -> PromiseCommand.class);
-    commands.put("replan", () -> ReplanCommand.class);
-    commands.put("template", () -> TemplateCommand.class);
-    commands.put("why", () -> WhyCommand.class);
-    return Collections.unmodifiableMap(commands);
+  static Class<?> command(String name) {
+    return switch (name) {
+      case "audit" -> AuditCommand.class;
+      case "back" -> BackCommand.class;
+      case "calc" -> CalcCommand.class;
+      case "check" -> CheckCommand.class;
+      case "compare" -> CompareCommand.class;
+      case "event" -> EventCommand.class;
+      case "fit" -> FitCommand.class;
+      case "order" -> OrderCommand.class;
+      case "plan" -> PlanCommand.class;
+      case "promise" -> PromiseCommand.class;
+      case "replan" -> ReplanCommand.class;
+      case "template" -> TemplateCommand.class;
+      case "why" -> WhyCommand.class;
+      default -> throw new IllegalArgumentException(name);
+    };
   }
 
   @Spec
@@ -62,6 +74,9 @@ public final class Spangle implements Callable<Integer> {
   public static void main(String[] args) {
     PrintWriter out = utf8(FileDescriptor.out);
     PrintWriter err = utf8(FileDescriptor.err);
+    if (args.length > 1 && args[0].equals("fit")) {
+      HeadStart.begin();
+    }
     int code = run(out, err, args);
     out.flush();
     err.flush();
@@ -90,7 +105,7 @@ public final class Spangle implements Callable<Integer> {
     System.setProperty("picocli.converters.excludes", "java\\.(time|sql)\\..*");
     try {
       CommandLine line = new CommandLine(new Spangle());
-      Subcommands.add(line, COMMANDS, args, 0);
+      Subcommands.add(line, COMMANDS, Spangle::command, args, 0);
       return line.setOut(out)
           .setErr(err)
           .setParameterExceptionHandler(complaints)

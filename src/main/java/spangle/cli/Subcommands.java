@@ -1,8 +1,7 @@
 package spangle.cli;
 
 import java.util.List;
-import java.util.Map;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -18,24 +17,25 @@ final class Subcommands {
    * slip of the finger finds its neighbour. The class of a command that is not named is not loaded.
    *
    * @param line where they are added
-   * @param commands classes with their {@link Command}, by name
+   * @param commands names of all of them
+   * @param classes the class with its {@link Command}, by name
    * @param args the command line
    * @param at which of its words names the command
    */
   static void add(
-      CommandLine line, Map<String, Supplier<Class<?>>> commands, String[] args, int at) {
-    Supplier<Class<?>> named = at < args.length ? commands.get(args[at]) : null;
-    for (Supplier<Class<?>> maker : named == null ? commands.values() : List.of(named)) {
-      Class<?> command = maker.get();
+      CommandLine line,
+      List<String> commands,
+      Function<String, Class<?>> classes,
+      String[] args,
+      int at) {
+    boolean named = at < args.length && commands.contains(args[at]);
+    for (String name : named ? List.of(args[at]) : commands) {
+      Class<?> command = classes.apply(name);
       CommandLine sub = new CommandLine(command);
       if (command == CalcCommand.class) {
-        add(sub, CalcCommand.COMMANDS, args, at + 1);
+        add(sub, CalcCommand.COMMANDS, CalcCommand::command, args, at + 1);
       }
-      line.addSubcommand(name(command), sub);
+      line.addSubcommand(name, sub);
     }
-  }
-
-  private static String name(Class<?> command) {
-    return command.getAnnotation(Command.class).name();
   }
 }

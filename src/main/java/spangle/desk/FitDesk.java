@@ -1,13 +1,12 @@
 package spangle.desk;
 
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,12 +44,10 @@ import spangle.intake.week.WeekInput;
 import spangle.measure.Box;
 import spangle.plan.LineKind;
 import spangle.plan.PartFacts;
+import spangle.report.week.WeekTime;
 
 /** Does a part of a week go through the stations of its route. */
 public final class FitDesk {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
-
   private static final Optional<FitAnswer> NONE = Optional.empty();
 
   private final AskedPart asked;
@@ -189,7 +186,7 @@ public final class FitDesk {
                 part.partId(),
                 part.description(),
                 answer.get(),
-                zinc.filter(best -> best.answer().equals(answer.get()))
+                zinc.filter(best -> best.answer().verdict() == answer.get().verdict())
                     .map(best -> best.way().kettle()),
                 stations(zinc, paint, room, bodies.of(part), part.massKg()),
                 gates.states(),
@@ -316,9 +313,11 @@ public final class FitDesk {
   }
 
   private static String validity(Shop shop, Optional<KettleWays.Best> zinc) {
-    String until = DAY.format(shop.weekStart().plusDays(shop.horizonDays() - 1L));
+    LocalDate until = shop.weekStart().plusDays(shop.horizonDays() - 1L);
     return "Valid to "
-        + until
+        + WeekTime.date(until)
+        + " "
+        + until.getYear()
         + zinc.map(
                 best ->
                     ", "

@@ -71,6 +71,6 @@ public enum QuantityKind {
    * @return empty when this kind does not know the unit
    */
   public Optional<Double> toHouseUnit(double number, String symbol) {
-    return Units.find(this, symbol).map(scale -> scale.applyAsDouble(number));
+    return Units.find(this, symbol).map(scale -> scale.toHouseUnit(number));
   }
 }

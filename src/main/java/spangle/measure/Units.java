@@ -6,24 +6,18 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
-/**
- * The units people write, per kind. Decimal multiples are plain powers of ten; everything customary
- * goes through {@link CustomaryUnits}, which is loaded only when such a unit is really read, so
- * that a metric question is answered at once.
- */
+/** The units people write, per kind. */
 final class Units {
-  private static final DoubleUnaryOperator SAME = DoubleUnaryOperator.identity();
-  private static final Map<QuantityKind, Map<String, DoubleUnaryOperator>> TABLE = table();
+  private static final Map<QuantityKind, Map<String, UnitScale>> TABLE = table();
 
   private Units() {}
 
-  static Map<String, DoubleUnaryOperator> of(QuantityKind kind) {
+  static Map<String, UnitScale> of(QuantityKind kind) {
     return TABLE.getOrDefault(kind, Map.of());
   }
 
-  static Optional<DoubleUnaryOperator> find(QuantityKind kind, String symbol) {
+  static Optional<UnitScale> find(QuantityKind kind, String symbol) {
     return Optional.ofNullable(of(kind).get(normal(symbol)));
   }
 
@@ -42,115 +36,115 @@ final class Units {
         .replace("′", "'");
   }
 
-  private static Map<QuantityKind, Map<String, DoubleUnaryOperator>> table() {
-    Map<QuantityKind, Map<String, DoubleUnaryOperator>> table = new EnumMap<>(QuantityKind.class);
+  private static Map<QuantityKind, Map<String, UnitScale>> table() {
+    Map<QuantityKind, Map<String, UnitScale>> table = new EnumMap<>(QuantityKind.class);
     table.put(
         QuantityKind.LENGTH,
         new Symbols()
-            .add(SAME, "mm")
-            .add(x -> x * 10, "cm")
-            .add(x -> x * 100, "dm")
-            .add(x -> x * 1000, "m")
-            .add(CustomaryUnits::inchToMm, "in", "inch", "inches", "\"")
-            .add(CustomaryUnits::footToMm, "ft", "foot", "feet", "'")
+            .add(UnitScale.SAME, "mm")
+            .add(UnitScale.times(10), "cm")
+            .add(UnitScale.times(100), "dm")
+            .add(UnitScale.times(1000), "m")
+            .add(UnitScale.INCH_TO_MM, "in", "inch", "inches", "\"")
+            .add(UnitScale.FOOT_TO_MM, "ft", "foot", "feet", "'")
             .done());
     table.put(
         QuantityKind.FILM,
         new Symbols()
-            .add(SAME, "um", "micron", "microns")
-            .add(x -> x * 1000, "mm")
-            .add(CustomaryUnits::milToUm, "mil", "mils", "thou")
+            .add(UnitScale.SAME, "um", "micron", "microns")
+            .add(UnitScale.times(1000), "mm")
+            .add(UnitScale.MIL_TO_UM, "mil", "mils", "thou")
             .done());
     table.put(
         QuantityKind.MASS,
         new Symbols()
-            .add(SAME, "kg")
-            .add(x -> x / 1000, "g")
-            .add(x -> x * 1000, "t", "tonne", "tonnes")
-            .add(CustomaryUnits::poundToKg, "lb", "lbs", "pound", "pounds")
-            .add(CustomaryUnits::ounceToKg, "oz")
+            .add(UnitScale.SAME, "kg")
+            .add(UnitScale.over(1000), "g")
+            .add(UnitScale.times(1000), "t", "tonne", "tonnes")
+            .add(UnitScale.POUND_TO_KG, "lb", "lbs", "pound", "pounds")
+            .add(UnitScale.OUNCE_TO_KG, "oz")
             .done());
     table.put(
         QuantityKind.AREA,
         new Symbols()
-            .add(SAME, "m2", "sqm")
-            .add(x -> x / 1e6, "mm2")
-            .add(x -> x / 1e4, "cm2")
-            .add(x -> x / 100, "dm2")
-            .add(CustomaryUnits::squareFootToM2, "ft2", "sqft")
-            .add(CustomaryUnits::squareInchToM2, "in2", "sqin")
+            .add(UnitScale.SAME, "m2", "sqm")
+            .add(UnitScale.over(1e6), "mm2")
+            .add(UnitScale.over(1e4), "cm2")
+            .add(UnitScale.over(100), "dm2")
+            .add(UnitScale.SQUARE_FOOT_TO_M2, "ft2", "sqft")
+            .add(UnitScale.SQUARE_INCH_TO_M2, "in2", "sqin")
             .done());
     table.put(
         QuantityKind.VOLUME,
         new Symbols()
-            .add(SAME, "l", "litre", "litres", "liter", "liters", "dm3")
-            .add(x -> x / 1000, "ml", "cm3")
-            .add(x -> x * 1000, "m3")
-            .add(CustomaryUnits::gallonToLitre, "gal", "usgal")
-            .add(CustomaryUnits::cubicFootToLitre, "ft3")
+            .add(UnitScale.SAME, "l", "litre", "litres", "liter", "liters", "dm3")
+            .add(UnitScale.over(1000), "ml", "cm3")
+            .add(UnitScale.times(1000), "m3")
+            .add(UnitScale.GALLON_TO_LITRE, "gal", "usgal")
+            .add(UnitScale.CUBIC_FOOT_TO_LITRE, "ft3")
             .done());
     table.put(
         QuantityKind.TEMPERATURE,
         new Symbols()
-            .add(SAME, "c", "degc")
-            .add(CustomaryUnits::fahrenheitToCelsius, "f", "degf")
-            .add(x -> x - 273.15, "k")
+            .add(UnitScale.SAME, "c", "degc")
+            .add(UnitScale.FAHRENHEIT_TO_CELSIUS, "f", "degf")
+            .add(UnitScale.KELVIN_TO_CELSIUS, "k")
             .done());
     table.put(
         QuantityKind.TEMPERATURE_DIFFERENCE,
         new Symbols()
-            .add(SAME, "k", "c", "degc")
-            .add(CustomaryUnits::fahrenheitStepToKelvin, "f", "degf")
+            .add(UnitScale.SAME, "k", "c", "degc")
+            .add(UnitScale.FAHRENHEIT_STEP_TO_KELVIN, "f", "degf")
             .done());
     table.put(
         QuantityKind.DURATION,
         new Symbols()
-            .add(SAME, "min", "mins", "minute", "minutes")
-            .add(x -> x / 60, "s", "sec", "second", "seconds")
-            .add(x -> x * 60, "h", "hr", "hrs", "hour", "hours")
-            .add(x -> x * 1440, "d", "day", "days")
+            .add(UnitScale.SAME, "min", "mins", "minute", "minutes")
+            .add(UnitScale.over(60), "s", "sec", "second", "seconds")
+            .add(UnitScale.times(60), "h", "hr", "hrs", "hour", "hours")
+            .add(UnitScale.times(1440), "d", "day", "days")
             .done());
     flows(table);
     return table;
   }
 
-  private static void flows(Map<QuantityKind, Map<String, DoubleUnaryOperator>> table) {
+  private static void flows(Map<QuantityKind, Map<String, UnitScale>> table) {
     table.put(
         QuantityKind.AIR_FLOW,
         new Symbols()
-            .add(SAME, "m3/h")
-            .add(x -> x * 60, "m3/min")
-            .add(x -> x * 3600, "m3/s")
-            .add(x -> CustomaryUnits.cubicFootToLitre(x) * 60 / 1000, "cfm", "ft3/min")
+            .add(UnitScale.SAME, "m3/h")
+            .add(UnitScale.times(60), "m3/min")
+            .add(UnitScale.times(3600), "m3/s")
+            .add(UnitScale.CUBIC_FOOT_TO_M3_A_MINUTE, "cfm", "ft3/min")
             .done());
     table.put(
         QuantityKind.MASS_FLOW,
         new Symbols()
-            .add(SAME, "kg/h")
-            .add(x -> x * 60 / 1000, "g/min")
-            .add(CustomaryUnits::poundToKg, "lb/h")
+            .add(UnitScale.SAME, "kg/h")
+            .add(UnitScale.of(60, 1000), "g/min")
+            .add(UnitScale.POUND_TO_KG, "lb/h")
             .done());
     table.put(
         QuantityKind.VOLUME_FLOW,
         new Symbols()
-            .add(SAME, "l/h")
-            .add(x -> x * 60 / 1000, "ml/min")
-            .add(x -> x * 60, "l/min")
-            .add(CustomaryUnits::gallonToLitre, "gal/h")
+            .add(UnitScale.SAME, "l/h")
+            .add(UnitScale.of(60, 1000), "ml/min")
+            .add(UnitScale.times(60), "l/min")
+            .add(UnitScale.GALLON_TO_LITRE, "gal/h")
             .done());
   }
 
   private static final class Symbols {
-    private final Map<String, DoubleUnaryOperator> map = new LinkedHashMap<>();
+    private final Map<String, UnitScale> map = new LinkedHashMap<>();
 
-    Symbols add(DoubleUnaryOperator scale, String... symbols) {
+    Symbols add(UnitScale scale, String... symbols) {
       for (String symbol : symbols) {
         map.put(symbol, scale);
       }
       return this;
     }
 
-    Map<String, DoubleUnaryOperator> done() {
+    Map<String, UnitScale> done() {
       return Collections.unmodifiableMap(map);
     }
   }

@@ -18,7 +18,7 @@ final class JobMerge {
   private final AnswerBook answers;
   private final Problems problems;
   private final Map<String, String> customers = new LinkedHashMap<>();
-  private final Map<Key, List<PartLine>> parts = new LinkedHashMap<>();
+  private final Map<String, Map<String, List<PartLine>>> parts = new LinkedHashMap<>();
   private int read;
   private int refused;
 
@@ -36,7 +36,8 @@ final class JobMerge {
     }
     customers.merge(row.jobId(), row.customer(), (a, b) -> a.isEmpty() ? b : a);
     parts
-        .computeIfAbsent(new Key(row.jobId(), row.part().get().id()), k -> new ArrayList<>())
+        .computeIfAbsent(row.jobId(), job -> new LinkedHashMap<>())
+        .computeIfAbsent(row.part().get().id(), part -> new ArrayList<>())
         .add(row.part().get());
   }
 
@@ -51,15 +52,15 @@ final class JobMerge {
 
   /** Jobs in the order of the files. */
   List<Job> jobs() {
-    Map<String, List<PartLine>> byJob = new LinkedHashMap<>();
-    for (Map.Entry<Key, List<PartLine>> entry : parts.entrySet()) {
-      one(entry.getKey(), entry.getValue())
-          .ifPresent(
-              part ->
-                  byJob.computeIfAbsent(entry.getKey().job(), j -> new ArrayList<>()).add(part));
-    }
     List<Job> jobs = new ArrayList<>();
-    byJob.forEach((id, lines) -> jobs.add(new Job(id, customers.getOrDefault(id, ""), lines)));
+    parts.forEach(
+        (job, rows) -> {
+          List<PartLine> lines = new ArrayList<>();
+          rows.forEach((part, same) -> one(new Key(job, part), same).ifPresent(lines::add));
+          if (!lines.isEmpty()) {
+            jobs.add(new Job(job, customers.getOrDefault(job, ""), lines));
+          }
+        });
     return jobs;
   }
 

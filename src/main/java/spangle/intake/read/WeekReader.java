@@ -257,9 +257,11 @@ public final class WeekReader {
     return new Reading(input, sorted(), rows, folder.digests(), answers.all());
   }
 
-  /** Sorted, and a problem that several rows inherit said once. */
+  /** Sorted, and a problem that several rows inherit said once; of one part's row nothing is. */
   private List<Problem> sorted() {
-    return new ArrayList<>(new LinkedHashSet<>(problems.sorted()));
+    return only.isPresent()
+        ? problems.sorted()
+        : new ArrayList<>(new LinkedHashSet<>(problems.sorted()));
   }
 
   /**

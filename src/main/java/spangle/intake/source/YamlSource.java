@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -15,6 +15,10 @@ import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.resolver.Resolver;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
@@ -27,6 +31,12 @@ public final class YamlSource {
   private final String file;
   private final Problems problems;
   private int values;
+
+  /** Knows no types: every plain value stays text, and no pattern is tried on it. */
+  private static final class TextOnly extends Resolver {
+    @Override
+    protected void addImplicitResolvers() {}
+  }
 
   private YamlSource(String file, Problems problems) {
     this.file = file;
@@ -54,7 +64,8 @@ public final class YamlSource {
     options.setCodePointLimit((int) Limits.TEXT_BYTES);
     options.setAllowRecursiveKeys(false);
     try {
-      Node root = new Yaml(options).compose(new java.io.StringReader(text));
+      Parser parser = new ParserImpl(new StreamReader(text), options);
+      Node root = new Composer(parser, new TextOnly(), options).getSingleNode();
       return root == null ? Optional.empty() : Optional.of(datum(root, 0));
     } catch (MarkedYAMLException broken) {
       throw UnreadableException.grammar(
