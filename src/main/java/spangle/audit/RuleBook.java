@@ -37,6 +37,7 @@ public final class RuleBook {
           new SettingChangeMade(),
           new MachineHours(),
           new HeatPerHour(),
+          new ZincCovers(),
           new StationMinutes(),
           new StationSequence(),
           new PlaceFree(),

@@ -299,7 +299,7 @@ final class OrderWords {
             t ->
                 answer.line(
                     "",
-                    "top up %s: %d dry ingots of %.0f kg",
+                    "top up by %s: %d dry ingots of %.0f kg",
                     at(t.atMin()),
                     t.ingots(),
                     bath.ingotKg()));

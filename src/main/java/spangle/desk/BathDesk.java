@@ -11,12 +11,13 @@ import spangle.coating.zinc.ZincBudget;
 import spangle.coating.zinc.ZincLosses;
 import spangle.equipment.KettleProfile;
 import spangle.estimate.BathWeek;
+import spangle.intake.brief.BathMaker;
 import spangle.intake.brief.PartGates;
 import spangle.intake.brief.PreparedWeek;
-import spangle.intake.week.Maintenance;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.intake.week.Zinc;
+import spangle.plan.BathSpec;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
@@ -99,10 +100,7 @@ public final class BathDesk {
         BathWeek.of(
             zinc,
             dips.stream().flatMap(b -> lots(b).stream().map(l -> dip(b, l))).toList(),
-            week.input().shop().maintenance().stream()
-                .filter(m -> m.stationId().equals(use.id()))
-                .map((Maintenance m) -> m.span().startMin())
-                .toList(),
+            marks(use),
             week.input().shop().horizonDays(),
             ingotKg);
     List<Lot> dipped = dips.stream().flatMap(b -> lots(b).stream()).toList();
@@ -119,6 +117,18 @@ public final class BathDesk {
             dips.stream()
                 .map(b -> heavy(b, zinc))
                 .max(Comparator.comparingDouble(HeavyDip::heatKWh))));
+  }
+
+  /** What the plan was made with; the shop's own where the plan need not follow the level. */
+  private List<BathWeek.Mark> marks(StationUse use) {
+    return week.brief().baths().stream()
+        .filter(b -> b.machineId().equals(use.id()))
+        .map(BathSpec::marks)
+        .findFirst()
+        .orElseGet(() -> BathMaker.marks(week.input().shop(), use))
+        .stream()
+        .map(m -> new BathWeek.Mark(m.atMin(), m.downMm(), m.filled()))
+        .toList();
   }
 
   /** Depth at which the kettle holds the zinc its profile names. */

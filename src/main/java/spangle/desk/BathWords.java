@@ -16,7 +16,7 @@ final class BathWords {
       words.add(
           String.format(
               Locale.ROOT,
-              "top up %s: %d dry ingots of %.0f kg, ash and dross counted",
+              "top up by %s: %d dry ingots of %.0f kg, ash and dross counted",
               DayWords.of(topUp.atMin()),
               topUp.ingots(),
               bath.ingotKg()));

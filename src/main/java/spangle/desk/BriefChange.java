@@ -72,6 +72,7 @@ final class BriefChange {
         supplies,
         b.goals(),
         b.frozen(),
-        b.announced());
+        b.announced(),
+        b.baths());
   }
 }

@@ -242,6 +242,9 @@ final class FrozenFront {
       if (material(is)) {
         return Optional.of("its " + is.finish().name() + " comes at another time");
       }
+      if (tooLow(is, batch)) {
+        return Optional.of("the zinc stands too low to cover it");
+      }
       if (!chainHolds(is, first)) {
         return Optional.of("the step before it is late");
       }
@@ -253,6 +256,15 @@ final class FrozenFront {
     return news.stream()
         .anyMatch(
             e -> e.kind() == EventKind.SLIPPED && e.material().equals(lot.finish().materialId()));
+  }
+
+  private boolean tooLow(Lot lot, PlannedBatch batch) {
+    return brief.baths().stream()
+        .filter(bath -> bath.machineId().equals(batch.machineId()))
+        .anyMatch(
+            bath ->
+                bath.markedDownMm(batch.startMin())
+                    > bath.spareMm(lot.id()).orElse(Double.POSITIVE_INFINITY));
   }
 
   private boolean chainHolds(Lot lot, int first) {

@@ -11,6 +11,7 @@ import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.Shop;
 import spangle.intake.week.WeekInput;
+import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
@@ -46,7 +47,23 @@ final class LaterWeek {
               m -> m.during(joined(m.calendar(), later.get(m.id()), end))));
     }
     int until = Math.max(end, longer.horizonMin());
-    return BriefChange.made(brief, until, lines, brief.carriers(), lots, brief.supplies());
+    return BriefChange.made(brief, until, lines, brief.carriers(), lots, brief.supplies())
+        .with(baths(brief, longer));
+  }
+
+  /** The baths with what is filled up in the weeks behind. */
+  private static List<BathSpec> baths(Brief brief, Brief longer) {
+    List<BathSpec> baths = new ArrayList<>();
+    for (BathSpec bath : brief.baths()) {
+      List<BathSpec.Mark> marks = new ArrayList<>(bath.marks());
+      longer.baths().stream()
+          .filter(later -> later.machineId().equals(bath.machineId()))
+          .flatMap(later -> later.marks().stream())
+          .filter(mark -> mark.atMin() > brief.horizonMin())
+          .forEach(marks::add);
+      baths.add(new BathSpec(bath.machineId(), marks, bath.mmPerKg(), bath.needs()));
+    }
+    return baths;
   }
 
   /** Up to the end as it is, behind it as in the longer calendar. */

@@ -97,7 +97,8 @@ final class OfferSearch {
         supplies,
         b.goals(),
         b.frozen(),
-        b.announced());
+        b.announced(),
+        b.baths());
   }
 
   private static List<String> ids(List<Lot> lots) {

@@ -109,7 +109,8 @@ record ReplanStart(
         b.supplies(),
         b.goals(),
         front.frozen(),
-        today);
+        today,
+        b.baths());
   }
 
   private static LineSpec line(LineSpec line, int atMin) {

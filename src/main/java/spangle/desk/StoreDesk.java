@@ -24,6 +24,7 @@ import spangle.intake.week.Powder;
 import spangle.intake.week.Stock;
 import spangle.intake.week.Zinc;
 import spangle.measure.LowLikelyHigh;
+import spangle.plan.BathSpec;
 import spangle.plan.FinishKind;
 import spangle.plan.Kit;
 import spangle.plan.Lot;
@@ -119,7 +120,44 @@ final class StoreDesk {
     }
     plan.leftOut()
         .forEach(l -> add(index.lot(l.lotId()), week.brief().horizonMin() - 1, false, uses));
+    week.input().catalogue().zinc().ifPresent(zinc -> bathLevels(zinc, uses));
     return uses;
+  }
+
+  /** What a bath read too low takes beyond what the dips before took out of it. */
+  private void bathLevels(Zinc zinc, Map<String, List<Use>> uses) {
+    for (BathSpec bath : week.brief().baths()) {
+      BathSpec.Mark before = new BathSpec.Mark(0, 0, true);
+      for (BathSpec.Mark mark : bath.marks()) {
+        double known = before.downMm() + bath.mmPerKg() * dippedKg(bath, before, mark);
+        if (!mark.filled() && mark.downMm() > known) {
+          OptionalInt fill =
+              bath.marks().stream()
+                  .filter(m -> m.filled() && m.atMin() >= mark.atMin())
+                  .mapToInt(BathSpec.Mark::atMin)
+                  .findFirst();
+          double kg = (mark.downMm() - known) / bath.mmPerKg() / zinc.yield();
+          uses.computeIfAbsent(zinc.id(), z -> new ArrayList<>())
+              .add(
+                  new Use(
+                      Use.BATH_LEVEL,
+                      fill.orElse(week.brief().horizonMin() - 1),
+                      LowLikelyHigh.exactly(kg),
+                      fill.isPresent()));
+        }
+        before = mark;
+      }
+    }
+  }
+
+  private double dippedKg(BathSpec bath, BathSpec.Mark from, BathSpec.Mark to) {
+    return plan.batches().stream()
+        .filter(b -> b.machineId().equals(bath.machineId()))
+        .filter(b -> b.startMin() >= from.atMin() && b.startMin() < to.atMin())
+        .flatMap(b -> b.loads().stream())
+        .flatMap(l -> l.lotIds().stream())
+        .mapToDouble(id -> index.lot(id).materialKg())
+        .sum();
   }
 
   private static int firstMinute(PlannedBatch batch) {

@@ -11,9 +11,9 @@ import spangle.coating.zinc.ZincBath;
  * What a week of dips does to the level of a bath, and when it must be topped up.
  *
  * @param dropMm fall by the week's dips when nobody tops up, ash and dross counted
- * @param lowestMm deepest fall with a top-up at every stop of the kettle
+ * @param lowestMm deepest fall with the top-ups that are planned
  * @param dropByDayMm fall at the end of each day, with those top-ups
- * @param topUps when to fill up, and with how many ingots
+ * @param topUps when to fill up, and with how many ingots; with what it stood too low before
  * @param uncovered first part that is no longer covered; empty where all are
  */
 public record BathWeek(
@@ -34,7 +34,7 @@ public record BathWeek(
    */
   public record Dip(int atMin, double zincKg, OptionalDouble spareMm, String name) {}
 
-  /** Whole ingots at a stop of the kettle, or after the week's last dip. */
+  /** Whole ingots at the end of a stop for filling up, or after the week's last dip. */
   public record TopUp(int atMin, int ingots) {}
 
   /** A part the zinc no longer covers when it is dipped. */
@@ -46,24 +46,26 @@ public record BathWeek(
     topUps = List.copyOf(topUps);
   }
 
+  /** A level that is known: read by somebody, or 0 because it is filled up then. */
+  public record Mark(int atMin, double downMm, boolean filled) {}
+
   /**
    * Follows the level.
    *
    * @param bath the kettle's zinc
    * @param dips in any order
-   * @param stops starts of the kettle's maintenance, when it is filled up
+   * @param marks in the order of time
    * @param days days of the plan
    * @param ingotKg one ingot
    */
   public static BathWeek of(
-      ZincBath bath, List<Dip> dips, List<Integer> stops, int days, double ingotKg) {
+      ZincBath bath, List<Dip> dips, List<Mark> marks, int days, double ingotKg) {
     List<Dip> inOrder = new ArrayList<>(dips);
     inOrder.sort(Comparator.comparingInt(Dip::atMin).thenComparing(Dip::name));
-    List<Integer> fills = new ArrayList<>(stops);
-    fills.sort(Comparator.naturalOrder());
+    List<Mark> known = new ArrayList<>(marks);
     int lastDip = inOrder.isEmpty() ? 0 : inOrder.get(inOrder.size() - 1).atMin();
-    if (fills.isEmpty() || fills.get(fills.size() - 1) < lastDip) {
-      fills.add(lastDip + 1);
+    if (known.stream().noneMatch(mark -> mark.filled() && mark.atMin() >= lastDip)) {
+      known.add(new Mark(lastDip + 1, 0, true));
     }
     List<TopUp> topUps = new ArrayList<>();
     Optional<Uncovered> uncovered = Optional.empty();
@@ -71,10 +73,9 @@ public record BathWeek(
     double lowest = 0;
     int next = 0;
     for (Dip dip : inOrder) {
-      while (next < fills.size() && fills.get(next) <= dip.atMin()) {
-        addTopUp(bath, drop, fills.get(next), ingotKg, topUps);
-        drop = 0;
-        next++;
+      for (; next < known.size() && known.get(next).atMin() <= dip.atMin(); next++) {
+        drop = mark(bath, drop, known.get(next), ingotKg, topUps);
+        lowest = Math.max(lowest, drop);
       }
       double missing = drop - dip.spareMm().orElse(Double.POSITIVE_INFINITY);
       if (missing > 0 && uncovered.isEmpty()) {
@@ -83,11 +84,20 @@ public record BathWeek(
       drop += bath.levelDropMm(dip.zincKg());
       lowest = Math.max(lowest, drop);
     }
-    if (next < fills.size()) {
-      addTopUp(bath, drop, fills.get(next), ingotKg, topUps);
+    for (; next < known.size(); next++) {
+      drop = mark(bath, drop, known.get(next), ingotKg, topUps);
     }
     double all = bath.levelDropMm(inOrder.stream().mapToDouble(Dip::zincKg).sum());
-    return new BathWeek(all, lowest, byDay(bath, inOrder, stops, days), topUps, uncovered);
+    return new BathWeek(all, lowest, byDay(bath, inOrder, marks, days), topUps, uncovered);
+  }
+
+  /** The level behind a mark. */
+  private static double mark(
+      ZincBath bath, double dropMm, Mark mark, double ingotKg, List<TopUp> topUps) {
+    if (mark.filled()) {
+      addTopUp(bath, dropMm, mark.atMin(), ingotKg, topUps);
+    }
+    return mark.downMm();
   }
 
   private static void addTopUp(
@@ -98,17 +108,22 @@ public record BathWeek(
     }
   }
 
-  private static List<Double> byDay(ZincBath bath, List<Dip> dips, List<Integer> stops, int days) {
+  private static List<Double> byDay(ZincBath bath, List<Dip> dips, List<Mark> marks, int days) {
     List<Double> drops = new ArrayList<>();
     for (int day = 1; day <= days; day++) {
       int end = day * DAY_MIN;
-      int filled = stops.stream().filter(s -> s < end).mapToInt(s -> s).max().orElse(-1);
+      Mark last = new Mark(Integer.MIN_VALUE, 0, false);
+      for (Mark mark : marks) {
+        last = mark.atMin() < end ? mark : last;
+      }
+      int from = last.atMin();
       drops.add(
-          bath.levelDropMm(
-              dips.stream()
-                  .filter(d -> d.atMin() >= filled && d.atMin() < end)
-                  .mapToDouble(Dip::zincKg)
-                  .sum()));
+          last.downMm()
+              + bath.levelDropMm(
+                  dips.stream()
+                      .filter(d -> d.atMin() >= from && d.atMin() < end)
+                      .mapToDouble(Dip::zincKg)
+                      .sum()));
     }
     return drops;
   }

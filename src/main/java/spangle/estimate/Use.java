@@ -5,7 +5,8 @@ import spangle.measure.LowLikelyHigh;
 /**
  * One draw on the store.
  *
- * @param jobId the order that needs it; {@link #COLOUR_LOSS} for what stays in hoses and box
+ * @param jobId the order that needs it; {@link #COLOUR_LOSS} for what stays in hoses and box,
+ *     {@link #BATH_LEVEL} for what brings a bath up
  * @param atMin when, minutes from the week's zero
  * @param amount how much
  * @param planned false for work that waits: it needs its powder all the same
@@ -14,6 +15,9 @@ import spangle.measure.LowLikelyHigh;
 public record Use(String jobId, int atMin, LowLikelyHigh amount, boolean planned, Claim claim) {
   /** Stands for an order where powder stays in hoses, pump and box. */
   public static final String COLOUR_LOSS = "colour loss";
+
+  /** Stands for an order where zinc brings a bath up that was read too low. */
+  public static final String BATH_LEVEL = "bath level";
 
   /**
    * What speaks for a draw when there is not enough.

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param frozen batches that have started or been released: kept first in their machine's row, as
  *     they are
  * @param announced an earlier plan that should change little; empty where there is none
+ * @param baths kettles whose zinc does not always stand high enough for every lot
  */
 public record Brief(
     String name,
@@ -32,7 +33,8 @@ public record Brief(
     List<Supply> supplies,
     Goals goals,
     List<PlannedBatch> frozen,
-    List<PlannedBatch> announced) {
+    List<PlannedBatch> announced,
+    List<BathSpec> baths) {
   /** Copies the lists. */
   public Brief {
     lines = List.copyOf(lines);
@@ -42,6 +44,52 @@ public record Brief(
     supplies = List.copyOf(supplies);
     frozen = List.copyOf(frozen);
     announced = List.copyOf(announced);
+    baths = List.copyOf(baths);
+  }
+
+  /** A brief whose zinc covers every lot at any time. */
+  public Brief(
+      String name,
+      LocalDate monday,
+      int horizonMin,
+      List<LineSpec> lines,
+      List<CarrierSpec> carriers,
+      List<Lot> lots,
+      List<Kit> kits,
+      List<Supply> supplies,
+      Goals goals,
+      List<PlannedBatch> frozen,
+      List<PlannedBatch> announced) {
+    this(
+        name,
+        monday,
+        horizonMin,
+        lines,
+        carriers,
+        lots,
+        kits,
+        supplies,
+        goals,
+        frozen,
+        announced,
+        List.of());
+  }
+
+  /** The same brief with what its baths must cover. */
+  public Brief with(List<BathSpec> others) {
+    return new Brief(
+        name,
+        monday,
+        horizonMin,
+        lines,
+        carriers,
+        lots,
+        kits,
+        supplies,
+        goals,
+        frozen,
+        announced,
+        others);
   }
 
   /** Batches of the shop's own ovens and kettles, without the trips to another firm. */

@@ -41,6 +41,6 @@ public record Goals(
 
   /** The weights of an ordinary shop week (common practice: late work first, then oven time). */
   public static Goals usual() {
-    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 2, 2_000, 1_000_000, 100);
+    return new Goals(4, 20_000, 10, 10, 4, 10, 5, 30_000, 1, 1, 2_000, 1_000_000, 100);
   }
 }

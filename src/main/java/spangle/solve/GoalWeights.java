@@ -42,6 +42,9 @@ public class GoalWeights {
   @ConstraintWeight(WeekRules.EARLIER_LEG)
   private final HardMediumSoftLongScore earlierLeg = HardMediumSoftLongScore.ONE_MEDIUM;
 
+  @ConstraintWeight(WeekRules.ZINC_LEVEL)
+  private final HardMediumSoftLongScore zincLevel = HardMediumSoftLongScore.ONE_MEDIUM;
+
   @ConstraintWeight(WeekRules.RUN_MINUTES)
   private final HardMediumSoftLongScore runMinutes;
 

@@ -2,9 +2,12 @@ package spangle.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import spangle.plan.BathSpec;
 import spangle.plan.LeftOut;
+import spangle.plan.Lot;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LinePlan;
@@ -125,8 +128,31 @@ final class LeftOuts {
   }
 
   private LeftOut reason(LotFacts lot, Loss loss) {
-    String words =
-        loss == Loss.NO_SUPPLY ? lot.lot.drawWords() + " is not in the shop in time" : loss.words();
-    return new LeftOut(lot.lot.id(), loss.code(), words, OptionalInt.empty());
+    return new LeftOut(lot.lot.id(), loss.code(), words(lot.lot, loss), OptionalInt.empty());
+  }
+
+  private String words(Lot lot, Loss loss) {
+    if (loss == Loss.NO_SUPPLY) {
+      return lot.drawWords() + " is not in the shop in time";
+    }
+    if (loss == Loss.NO_ZINC_OVER_IT) {
+      return floor.brief.baths().stream()
+          .filter(bath -> lot.machines().contains(bath.machineId()))
+          .filter(bath -> bath.spareMm(lot.id()).isPresent())
+          .findFirst()
+          .map(bath -> zincWords(bath, bath.spareMm(lot.id()).orElseThrow()))
+          .orElse(loss.words());
+    }
+    return loss.words();
+  }
+
+  private static String zincWords(BathSpec bath, double spareMm) {
+    return String.format(
+        Locale.ROOT,
+        "the zinc of %s covers it only while it stands no more than %.0f mm below its mark, and no"
+            + " top-up in the plan's hours brings it there in time: put one into the kettle's"
+            + " maintenance",
+        bath.machineId(),
+        Math.floor(spareMm));
   }
 }

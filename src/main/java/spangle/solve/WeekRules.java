@@ -24,6 +24,7 @@ public class WeekRules implements ConstraintProvider {
   static final String CARRIERS = "Every lot finds a carrier";
   static final String SUPPLIES = "Every lot finds its material";
   static final String EARLIER_LEG = "Every leg comes after the leg before it";
+  static final String ZINC_LEVEL = "Every lot is dipped while the zinc covers it";
   static final String RUN_MINUTES = "Few minutes in ovens and kettles";
   static final String LATE_LOTS = "Few lots late";
   static final String LATE_MINUTES = "Late lots little late";
@@ -54,6 +55,7 @@ public class WeekRules implements ConstraintProvider {
       carriers(factory),
       supplies(factory),
       earlierLeg(factory),
+      zincLevel(factory),
       runMinutes(factory),
       lateLots(factory),
       lateMinutes(factory),
@@ -107,6 +109,10 @@ public class WeekRules implements ConstraintProvider {
 
   Constraint earlierLeg(ConstraintFactory factory) {
     return lost(factory, EARLIER_LEG, Loss.EARLIER_LEG);
+  }
+
+  Constraint zincLevel(ConstraintFactory factory) {
+    return lost(factory, ZINC_LEVEL, Loss.NO_ZINC_OVER_IT);
   }
 
   Constraint runMinutes(ConstraintFactory factory) {

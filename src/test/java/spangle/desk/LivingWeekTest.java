@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
+import spangle.plan.LeftOut;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -139,7 +140,7 @@ class LivingWeekTest {
     List<Lot> rework =
         week.plan().brief().lots().stream().filter(l -> l.id().contains("#r")).toList();
     assertThat(rework.stream().mapToInt(Lot::pieces).sum()).isEqualTo(12);
-    assertThat(rework).allMatch(l -> l.finish().key().endsWith("|rework"));
+    assertThat(rework).allMatch(l -> l.finish().key().contains("|rework"));
     assertThat(rest.changes().lines())
         .anyMatch(l -> l.kind() == ChangeList.Kind.NEW && l.before().equals("rejected"));
   }
@@ -271,22 +272,35 @@ class LivingWeekTest {
         .isTrue();
   }
 
-  /** The tall cabinet goes in only tilted: 600 mm down it does not, topped up it does again. */
+  /**
+   * The tall cabinet hangs deep: 600 mm down the zinc does not cover it. It waits for the top-up of
+   * Wednesday 14:00; read full again, it goes in as before.
+   */
   private void kettleSinks() {
     assertThat(week.loadsOf("H-205")).hasSize(3);
     week.event("when: mon 05:00, what: level, station: kettle, level_down_mm: 600");
     ReplanDesk.Rest low = replan("mon 05:00");
 
-    assertThat(low.start().week().held())
-        .filteredOn(h -> h.gate().equals("does-not-fit"))
-        .extracting(Held::jobId)
-        .contains("H-205");
-    assertThat(week.loadsOf("H-205")).isEmpty();
+    int full = 2 * 1440 + 14 * 60;
+    assertThat(low.start().week().held()).extracting(Held::jobId).doesNotContain("H-205");
+    assertThat(week.plan().plan().batches())
+        .filteredOn(b -> b.machineId().equals("kettle"))
+        .filteredOn(
+            b ->
+                b.loads().stream()
+                    .flatMap(load -> load.lotIds().stream())
+                    .anyMatch(id -> id.startsWith("H-205/")))
+        .allMatch(b -> b.startMin() >= full);
+    int planned = week.loadsOf("H-205").size();
+    List<LeftOut> left =
+        week.plan().plan().leftOut().stream()
+            .filter(out -> out.lotId().startsWith("H-205/"))
+            .toList();
+    assertThat(planned + left.size()).isEqualTo(3);
     assertThat(low.changes().lines())
-        .filteredOn(l -> l.what().contains("H-205"))
-        .hasSize(3)
-        .allMatch(l -> l.kind() == ChangeList.Kind.DROPPED && l.after().startsWith("held: "))
-        .allMatch(l -> l.tell().contains("kettle crew") && l.tell().contains("sales"));
+        .filteredOn(line -> line.what().contains("H-205"))
+        .isNotEmpty()
+        .allMatch(line -> line.tell().contains("kettle crew"));
 
     week.event("when: mon 05:30, what: level, station: kettle, level_down_mm: 0");
     replan("mon 05:30");

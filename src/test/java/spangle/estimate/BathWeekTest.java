@@ -41,7 +41,7 @@ class BathWeekTest {
         BathWeek.of(
             BATH,
             List.of(dip(2, KG_10_MM, 100), dip(0, KG_10_MM, 100)),
-            List.of(DAY, 4 * DAY),
+            List.of(filled(DAY), filled(4 * DAY)),
             5,
             25);
 
@@ -61,7 +61,7 @@ class BathWeekTest {
     BathWeek.Uncovered first = week.uncovered().orElseThrow();
     assertThat(first.atMin()).isEqualTo(DAY + 600);
     assertThat(first.missingMm()).isCloseTo(1, within(0.01));
-    assertThat(BathWeek.of(BATH, dips, List.of(DAY), 5, 25).uncovered()).isEmpty();
+    assertThat(BathWeek.of(BATH, dips, List.of(filled(DAY)), 5, 25).uncovered()).isEmpty();
     assertThat(
             BathWeek.of(BATH, List.of(dip(0, KG_10_MM, 100), dip(1, 1, 11)), List.of(), 5, 25)
                 .uncovered())
@@ -72,8 +72,27 @@ class BathWeekTest {
   void aBasketHasNoDepthAndAnIdleKettleNeedsNothing() {
     BathWeek.Dip basket = new BathWeek.Dip(600, 4 * KG_10_MM, OptionalDouble.empty(), "clips");
     assertThat(BathWeek.of(BATH, List.of(basket, basket), List.of(), 5, 25).uncovered()).isEmpty();
-    BathWeek idle = BathWeek.of(BATH, List.of(), List.of(DAY), 5, 25);
+    BathWeek idle = BathWeek.of(BATH, List.of(), List.of(filled(DAY)), 5, 25);
     assertThat(idle.topUps()).isEmpty();
     assertThat(idle.dropMm()).isZero();
+  }
+
+  private static BathWeek.Mark filled(int atMin) {
+    return new BathWeek.Mark(atMin, 0, true);
+  }
+
+  @Test
+  void aBathThatWasReadLowIsFilledUpFromThere() {
+    List<BathWeek.Mark> marks = List.of(new BathWeek.Mark(0, 10, false), filled(DAY));
+    BathWeek week = BathWeek.of(BATH, List.of(dip(0, KG_10_MM, 15)), marks, 2, 25);
+    // 10 mm below, 10 mm by the dip: 20 mm are 787.2 kg, 32 ingots of 25 kg
+    assertThat(week.topUps()).containsExactly(new BathWeek.TopUp(DAY, 32));
+    assertThat(week.lowestMm()).isCloseTo(20, within(0.01));
+    assertThat(week.dropByDayMm().get(0)).isCloseTo(20, within(0.01));
+    assertThat(week.dropByDayMm().get(1)).isCloseTo(0, within(0.01));
+    assertThat(week.uncovered()).isEmpty();
+    assertThat(
+            BathWeek.of(BATH, List.of(dip(0, KG_10_MM, 9)), marks, 2, 25).uncovered().orElseThrow())
+        .matches(u -> Math.abs(u.missingMm() - 1) < 0.01);
   }
 }

@@ -19,6 +19,7 @@ public final class BriefBuilder {
   private Goals goals = Goals.usual();
   private final List<PlannedBatch> frozen = new ArrayList<>();
   private final List<PlannedBatch> announced = new ArrayList<>();
+  private final List<BathSpec> baths = new ArrayList<>();
 
   BriefBuilder() {
     lines = List.of(paint(), zinc());
@@ -118,6 +119,12 @@ public final class BriefBuilder {
   /** What is kept of one maker's lot. */
   public BriefBuilder kept(String materialId, String lot, Supply.Arrival... arrivals) {
     supplies.add(new Supply(materialId, materialId, lot, List.of(arrivals)));
+    return this;
+  }
+
+  /** What a kettle's zinc must cover. */
+  public BriefBuilder bath(BathSpec bath) {
+    baths.add(bath);
     return this;
   }
 
@@ -231,6 +238,7 @@ public final class BriefBuilder {
         supplies,
         goals,
         frozen,
-        announced);
+        announced,
+        baths);
   }
 }

@@ -45,6 +45,7 @@ class WeekRulesTest {
         rule(WeekRules.CARRIERS, LOST + Loss.NO_CARRIER.place(), WeekRules::carriers),
         rule(WeekRules.SUPPLIES, LOST + Loss.NO_SUPPLY.place(), WeekRules::supplies),
         rule(WeekRules.EARLIER_LEG, LOST + Loss.EARLIER_LEG.place(), WeekRules::earlierLeg),
+        rule(WeekRules.ZINC_LEVEL, LOST + Loss.NO_ZINC_OVER_IT.place(), WeekRules::zincLevel),
         rule(WeekRules.RUN_MINUTES, Tally.RUN, WeekRules::runMinutes),
         rule(WeekRules.LATE_LOTS, Tally.LATE_LOTS, WeekRules::lateLots),
         rule(WeekRules.LATE_MINUTES, Tally.LATE_MIN, WeekRules::lateMinutes),
@@ -84,6 +85,6 @@ class WeekRulesTest {
   @Test
   void everyConstraintIsHere() {
     List<Object> names = rules().map(r -> r.get()[0]).toList();
-    assertThat(names).doesNotHaveDuplicates().hasSize(22);
+    assertThat(names).doesNotHaveDuplicates().hasSize(23);
   }
 }

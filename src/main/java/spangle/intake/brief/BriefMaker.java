@@ -1,8 +1,11 @@
 package spangle.intake.brief;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import spangle.fit.FitAnswer;
 import spangle.intake.week.Job;
 import spangle.intake.week.KitOrder;
 import spangle.intake.week.PartLine;
@@ -28,6 +31,7 @@ public final class BriefMaker {
   private final List<Held> held = new ArrayList<>();
   private final List<PartGates> states = new ArrayList<>();
   private final List<Lot> lots = new ArrayList<>();
+  private final Map<String, Map<String, FitAnswer>> kettles = new HashMap<>();
 
   private BriefMaker(WeekInput input, Standing standing) {
     this.input = input;
@@ -69,7 +73,8 @@ public final class BriefMaker {
             kept.supplies(),
             Goals.usual(),
             List.of(),
-            List.of());
+            List.of(),
+            BathMaker.baths(input, kept.lots(), kettles));
     return new PreparedWeek(input, brief, parts, held, states);
   }
 
@@ -95,6 +100,7 @@ public final class BriefMaker {
       lots.addAll(stand.stopped());
       return;
     }
+    kettles.put(part.jobId() + "\n" + part.partId(), outcome.way().kettles());
     LegMaker.Outcome made = legs.legs(line, part, outcome.way());
     if (made.stopper().isPresent()) {
       held.addAll(stand.heldBack(List.of(stopped(part, made.stopper().get()))));

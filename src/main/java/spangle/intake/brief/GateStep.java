@@ -2,6 +2,7 @@ package spangle.intake.brief;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spangle.coating.zinc.SteelClass;
 import spangle.fit.FitAnswer;
@@ -28,7 +29,7 @@ final class GateStep {
 
   GateStep(WeekInput input) {
     this.input = input;
-    this.ways = KettleWays.of(input.shop());
+    this.ways = KettleWays.whenFilled(input.shop());
     this.bodies = new PartBodies(input, List.of());
     this.draws = new Draws(input);
   }
@@ -55,8 +56,11 @@ final class GateStep {
         .forEach(shut::add);
     boolean alone = false;
     Optional<KettleWays.Best> best = Optional.empty();
+    Map<String, FitAnswer> kettles = Map.of();
     if (line.wanted().route().zinc() && !part.spun()) {
-      best = KettleWays.best(ways, part, bodies);
+      List<KettleWays.Best> answers = KettleWays.answers(ways, part, bodies);
+      best = KettleWays.best(answers);
+      kettles = KettleWays.open(answers);
       Optional<FitAnswer> answer = best.map(KettleWays.Best::answer);
       if (answer.isPresent() && answer.get().verdict() == Verdict.NO) {
         shut.add(doesNotFit(part, answer.get()));
@@ -68,7 +72,7 @@ final class GateStep {
     String key = reactive ? "reactive steel" : "ordinary steel";
     PartGates gates =
         new PartGates(part.jobId(), part.partId(), states, asked.build().members(), best);
-    return new Outcome(shut, gates, new LegMaker.KettleWay(alone, reactive, key));
+    return new Outcome(shut, gates, new LegMaker.KettleWay(alone, reactive, key, kettles));
   }
 
   /** Holes that are missing let nothing sink: one question, not two. */

@@ -3,11 +3,13 @@ package spangle.intake.brief;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import spangle.coating.heat.CureWindow;
 import spangle.equipment.Pace;
 import spangle.equipment.StationProfile;
+import spangle.fit.FitAnswer;
 import spangle.fit.hang.CarrierFace;
 import spangle.intake.week.Coating;
 import spangle.intake.week.Defaults;
@@ -53,8 +55,16 @@ final class LegMaker {
     }
   }
 
-  /** How a part goes into the kettle: alone where it is tilted or dipped twice. */
-  record KettleWay(boolean alone, boolean reactive, String steelKey) {}
+  /**
+   * How a part goes into the kettle: alone where it is tilted or dipped twice, and into which; work
+   * that is spun goes into any.
+   */
+  record KettleWay(
+      boolean alone, boolean reactive, String steelKey, Map<String, FitAnswer> kettles) {
+    KettleWay {
+      kettles = Map.copyOf(kettles);
+    }
+  }
 
   Outcome legs(PartLine line, PartFacts part, KettleWay way) {
     List<Leg> legs = new ArrayList<>();
@@ -130,17 +140,24 @@ final class LegMaker {
             paintedNext ? "galvanized for powder, no quench" : "galvanized, " + hung,
             FinishKind.ZINC,
             input.catalogue().zinc().map(z -> z.id()).orElse("zinc"));
-    return leg(
-        shopLine,
-        finish,
-        "zinc",
-        dwells,
-        rooms,
-        way.alone(),
-        stops(shopLine, FinishKind.ZINC, false, paintedNext, part.spun()),
-        0,
-        Integer.MAX_VALUE,
-        draws.zincKg(part));
+    return new LegOrStop(
+        new Leg(
+            shopLine.id(),
+            finish,
+            "zinc",
+            dwells,
+            shopLine.machines().stream()
+                .map(StationUse::id)
+                .filter(id -> part.spun() || way.kettles().containsKey(id))
+                .toList(),
+            rooms,
+            way.alone(),
+            way.alone() ? 1 : rooms.get(0).pieces(),
+            stops(shopLine, FinishKind.ZINC, false, paintedNext, part.spun()),
+            0,
+            Integer.MAX_VALUE,
+            draws.zincKg(part)),
+        null);
   }
 
   /** Galvanizing bought: onto a pallet, with the truck, back on its day. */

@@ -93,11 +93,13 @@ final class ShopNews {
 
   private static StationUse station(StationUse was, List<Event> events) {
     double level = was.levelDownMm();
+    int levelAt = was.levelAtMin();
     double factor = 1;
     for (Event event : events) {
       if (event.station().equals(was.id())) {
         if (event.kind() == EventKind.LEVEL) {
           level = event.figures().levelDownMm().orElse(level);
+          levelAt = event.atMin();
         } else if (event.kind() == EventKind.SLOW) {
           factor = event.figures().factor().orElse(factor);
         }
@@ -106,6 +108,13 @@ final class ShopNews {
     Profile profile =
         was.profile() instanceof StationProfile p && factor != 1 ? p.slower(factor) : was.profile();
     return new StationUse(
-        was.id(), profile, was.count(), was.startsWith(), was.startsAtC(), level, was.drossMm());
+        was.id(),
+        profile,
+        was.count(),
+        was.startsWith(),
+        was.startsAtC(),
+        level,
+        levelAt,
+        was.drossMm());
   }
 }

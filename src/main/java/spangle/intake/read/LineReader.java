@@ -62,7 +62,8 @@ final class LineReader {
       station.finish();
       if (id.isPresent() && profile.isPresent()) {
         Profile manned = crew.isEmpty() ? profile.get() : slowed(profile.get(), crew.getAsDouble());
-        stations.add(new StationUse(id.get(), manned, count, startsWith, startsAt, level, dross));
+        stations.add(
+            new StationUse(id.get(), manned, count, startsWith, startsAt, level, 0, dross));
       }
     }
     return stations;

@@ -264,6 +264,7 @@ final class ShopReader {
         dayOf(block, times).ifPresent(days::add);
       }
       String why = block.text("why");
+      boolean topUp = block.told("top_up").yes();
       block.finish();
       if (station.isPresent() && hours.isPresent()) {
         for (int day : days) {
@@ -272,7 +273,8 @@ final class ShopReader {
               new Maintenance(
                   station.get(),
                   new Span(zero + hours.get().startMin(), zero + hours.get().endMin()),
-                  why));
+                  why,
+                  topUp));
         }
       }
     }

@@ -8,5 +8,11 @@ import spangle.equipment.Span;
  * @param stationId the station or machine
  * @param span minutes from the week's zero
  * @param why in words
+ * @param topUp whether the zinc is filled up to its usual mark in it; it stands there at its end
  */
-public record Maintenance(String stationId, Span span, String why) {}
+public record Maintenance(String stationId, Span span, String why, boolean topUp) {
+  /** A stretch in which no zinc is filled up. */
+  public Maintenance(String stationId, Span span, String why) {
+    this(stationId, span, why, false);
+  }
+}

@@ -274,17 +274,9 @@ final class BatchWalk {
     }
     int m = machine.index;
     int setting = state[map.machineSetting + m];
-    start =
-        MachineClock.start(
-            line,
-            machine,
-            batch,
-            there,
-            state[map.machineFree + m],
-            state[map.machineHeat + m],
-            setting);
+    start = MachineClock.start(line, machine, batch, there, map, state);
     if (start == Hours.NEVER) {
-      return Loss.NO_TIME;
+      return machine.bath == null ? Loss.NO_TIME : lossInZinc(batch, machine, there);
     }
     setupStart = start - line.settingMin[setting][batch.setting];
     leave(batch, machine, start);
@@ -296,9 +288,29 @@ final class BatchWalk {
     return null;
   }
 
+  /** Whether it is the zinc or the hours that give it no time. */
+  private Loss lossInZinc(Batch batch, MachineFacts machine, int there) {
+    int m = machine.index;
+    int start =
+        MachineClock.start(
+            line,
+            machine,
+            batch,
+            there,
+            state[map.machineFree + m],
+            state[map.machineHeat + m],
+            state[map.machineSetting + m]);
+    return start == Hours.NEVER ? Loss.NO_TIME : Loss.NO_ZINC_OVER_IT;
+  }
+
   /** Leaves the machine as the batch leaves it. */
   void leave(Batch batch, MachineFacts machine, int startMin) {
     int m = machine.index;
+    if (machine.bath != null) {
+      int down = machine.bath.down(state[map.bathDown + m], state[map.bathAt + m], startMin);
+      state[map.bathDown + m] = down + machine.bath.taken(batch);
+      state[map.bathAt + m] = startMin;
+    }
     state[map.machineFree + m] = MachineClock.free(machine, startMin + batch.dwell);
     state[map.machineHeat + m] = machine.heatFree(startMin, batch.massKg);
     state[map.machineSetting + m] = batch.setting;

@@ -55,6 +55,13 @@ final class FloorPlanner {
     for (int i = 0; i < lots.length; i++) {
       lots[i] = facts(i, brief.lots().get(i));
     }
+    for (LineFacts line : lines) {
+      for (MachineFacts machine : line.machines) {
+        brief.baths().stream()
+            .filter(bath -> bath.machineId().equals(machine.spec.id()))
+            .forEach(bath -> machine.bath = new BathFacts(bath, lots));
+      }
+    }
   }
 
   private CarrierFacts[] carriers() {
@@ -170,7 +177,7 @@ final class FloorPlanner {
   boolean[] coupled() {
     boolean[] tied = new boolean[lines.length];
     for (LineFacts line : lines) {
-      tied[line.index] = line.stations.length > 0 || numbers[line.index] > 0;
+      tied[line.index] = line.stations.length > 0 || numbers[line.index] > 0 || line.hasBath();
     }
     Set<List<String>> wanted = new HashSet<>();
     brief.kits().stream()

@@ -72,4 +72,14 @@ public final class LineFacts {
   public int stationCount() {
     return stations.length;
   }
+
+  /** Whether the zinc of one of its kettles may stand too low for a lot. */
+  boolean hasBath() {
+    for (MachineFacts machine : machines) {
+      if (machine.bath != null) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

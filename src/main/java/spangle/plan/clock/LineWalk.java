@@ -169,13 +169,6 @@ final class LineWalk {
     if (batch.dwell < 0) {
       return ready;
     }
-    return MachineClock.start(
-        line,
-        line.machines[m],
-        batch,
-        ready + batch.travel,
-        state[map.machineFree + m],
-        state[map.machineHeat + m],
-        state[map.machineSetting + m]);
+    return MachineClock.start(line, line.machines[m], batch, ready + batch.travel, map, state);
   }
 }

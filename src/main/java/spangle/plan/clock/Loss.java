@@ -14,7 +14,9 @@ public enum Loss {
   /** What it draws on never comes in sufficient quantity. */
   NO_SUPPLY(4, "no-supply", "the material it draws on is not there in time"),
   /** The leg before is not planned, or not planned before it. */
-  EARLIER_LEG(5, "earlier-leg", "the leg before it is not planned in time");
+  EARLIER_LEG(5, "earlier-leg", "the leg before it is not planned in time"),
+  /** The zinc stands too low for it, and no filling in the week covers it in time. */
+  NO_ZINC_OVER_IT(6, "zinc-level", "the zinc stands too low to cover it until the week ends");
 
   private static final Loss[] ALL = values();
   private final int place;

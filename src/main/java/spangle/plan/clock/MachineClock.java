@@ -25,6 +25,25 @@ final class MachineClock {
         Math.max(there, heat), free, line.settingMin[setting][batch.setting], batch.dwell);
   }
 
+  /** The same by the state of a line that is walked whole; in zinc that covers the work. */
+  static int start(
+      LineFacts line, MachineFacts machine, Batch batch, int there, StateMap map, int[] state) {
+    int m = machine.index;
+    int free = state[map.machineFree + m];
+    int heat = state[map.machineHeat + m];
+    int setting = state[map.machineSetting + m];
+    int start = start(line, machine, batch, there, free, heat, setting);
+    BathFacts bath = machine.bath;
+    while (bath != null && start != Hours.NEVER) {
+      int covered = bath.covered(batch, state[map.bathDown + m], state[map.bathAt + m], start);
+      if (covered == start || covered == Hours.NEVER) {
+        return covered;
+      }
+      start = start(line, machine, batch, covered, free, heat, setting);
+    }
+    return start;
+  }
+
   /** Minute from which the machine may be set up after a batch that ends then. */
   static int free(MachineFacts machine, int endMin) {
     return endMin + machine.spec.turnaroundMin();

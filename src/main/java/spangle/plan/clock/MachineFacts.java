@@ -1,5 +1,6 @@
 package spangle.plan.clock;
 
+import org.jspecify.annotations.Nullable;
 import spangle.plan.MachineSpec;
 
 /** An oven or kettle as the clock needs it. */
@@ -14,6 +15,9 @@ public final class MachineFacts {
 
   /** Whether it is a truck to another firm. */
   final boolean away;
+
+  /** Its zinc, where that does not always cover every lot. */
+  @Nullable BathFacts bath;
 
   MachineFacts(int index, MachineSpec spec, boolean away, int horizonMin) {
     this.index = index;

@@ -10,6 +10,8 @@ final class StateMap {
   final int machineSetting;
   final int carrierFree;
   final int carrierUses;
+  final int bathDown;
+  final int bathAt;
   final int size;
 
   StateMap(LineFacts line, int numbers) {
@@ -21,7 +23,10 @@ final class StateMap {
     machineSetting = machineHeat + line.machines.length;
     carrierFree = machineSetting + line.machines.length;
     carrierUses = carrierFree + numbers;
-    size = carrierUses + numbers;
+    int baths = line.hasBath() ? line.machines.length : 0;
+    bathDown = carrierUses + numbers;
+    bathAt = bathDown + baths;
+    size = bathAt + baths;
   }
 
   int[] atTheStart(LineFacts line) {
@@ -34,6 +39,9 @@ final class StateMap {
     }
     for (MachineFacts machine : line.machines) {
       state[machineSetting + machine.index] = machine.spec.initialSetting();
+      if (machine.bath != null) {
+        state[bathAt + machine.index] = -1;
+      }
     }
     return state;
   }

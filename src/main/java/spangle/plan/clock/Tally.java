@@ -65,7 +65,7 @@ public final class Tally {
   public static final int LOST = 18;
 
   /** Length of the array. */
-  public static final int SIZE = LOST + 6;
+  public static final int SIZE = LOST + 7;
 
   private Tally() {}
 

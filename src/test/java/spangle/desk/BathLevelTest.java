@@ -1,0 +1,90 @@
+package spangle.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spangle.audit.Audit;
+import spangle.estimate.Purchase;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.read.Besides;
+import spangle.intake.read.WeekReader;
+import spangle.plan.Plan;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+import spangle.solve.Solver;
+
+/**
+ * The harbour week with the zinc 40 mm under its mark on Monday and filled up on Wednesday 14:00.
+ */
+class BathLevelTest {
+  @TempDir static Path folder;
+
+  private static final PreparedWeek USUAL = week(Optional.empty());
+  private static PreparedWeek low = USUAL;
+  private static Plan plan = quick(USUAL);
+
+  private static PreparedWeek week(Optional<Path> overlay) {
+    return BriefMaker.prepare(
+        WeekReader.read(Path.of("samples/harbour-week"), Besides.overlay(overlay))
+            .input()
+            .orElseThrow());
+  }
+
+  private static Plan quick(PreparedWeek week) {
+    return new Solver().solve(week.brief(), new SolveOptions(0, 1, 1, 1), ProgressListener.NOBODY);
+  }
+
+  @BeforeAll
+  static void sink() throws Exception {
+    Path overlay = folder.resolve("low.yaml");
+    Files.writeString(
+        overlay,
+        """
+        title: low
+        shop:
+          lines:
+            - id: zinc
+              stations:
+                - {id: kettle, level_mm: 40}
+        """);
+    low = week(Optional.of(overlay));
+    plan = quick(low);
+  }
+
+  private static double zincKg(PreparedWeek week) {
+    return new StoreDesk(week, plan)
+        .purchases().stream()
+            .filter(p -> p.item().id().equals("zinc"))
+            .map(Purchase::need)
+            .findFirst()
+            .orElseThrow()
+            .likely();
+  }
+
+  @Test
+  void theZincThatBringsTheBathUpIsOnTheOrderList() {
+    assertThat(Audit.of(low.brief(), plan)).isEmpty();
+    // The bath is 4.5 x 1.3 m; zinc at 450 C weighs 6590 - 0.97 x 31 kg/m3.
+    double kg = 0.040 * 4.5 * 1.3 * (6590 - 0.97 * 31);
+    assertThat(zincKg(low) - zincKg(USUAL)).isCloseTo(kg, within(0.5));
+  }
+
+  @Test
+  void theTopUpOfWednesdayHoldsTheIngotsForIt() {
+    BathDesk.Bath bath = new BathDesk(low, plan).baths().get(0);
+    BathDesk.Bath usual = new BathDesk(USUAL, plan).baths().get(0);
+    double more =
+        (bath.level().topUps().get(0).ingots() - usual.level().topUps().get(0).ingots())
+            * bath.ingotKg();
+    assertThat(bath.level().topUps().get(0).atMin()).isEqualTo(2 * 1440 + 14 * 60);
+    assertThat(more).isCloseTo(0.040 * 4.5 * 1.3 * (6590 - 0.97 * 31), within(26.0));
+    assertThat(BathWords.of(bath)).contains("top up by Wednesday 14:00");
+  }
+}
