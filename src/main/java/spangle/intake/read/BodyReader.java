@@ -117,10 +117,13 @@ final class BodyReader {
             "give a shape in words, or area or mass and length, width, height as it hangs");
   }
 
-  private static String missing(Body body) {
+  private String missing(Body body) {
     boolean area = body.areaM2().isPresent() || body.massKg().isPresent();
     if (body.sizeMm().isEmpty() && area) {
-      return "the outside size is missing: nobody can say what it fits on or into";
+      return fields.has("length") || fields.has("length_mm")
+          ? "one of length, width and height is missing: a flat plate is told by its shape, such as"
+              + " plate 160x120 mm; anything else by all three"
+          : "the outside size is missing: nobody can say what it fits on or into";
     }
     return body.sizeMm().isPresent()
         ? "area and mass are missing, and no shape says them"

@@ -26,6 +26,8 @@ final class ShapeReader {
   private static final Pattern SECTION =
       Pattern.compile(
           "(.+?)\\s+(?:x\\s*|l\\s*=?\\s*)?([0-9.,]+\\s*[a-z\"]*)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern FLAT_BAR =
+      Pattern.compile("(?:bar|iron|steel)\\b.*", Pattern.CASE_INSENSITIVE);
   private static final Pattern HOLE =
       Pattern.compile("([0-9]{1,5})\\s*[xX×]\\s*([0-9.,]+)\\s*([a-z\"]*)");
   private static final Pattern HOLES_APART = Pattern.compile("[ ,;+]+(?=[0-9]+\\s*[xX×])");
@@ -44,7 +46,7 @@ final class ShapeReader {
     if (text.length() > 300) {
       return bad(key, scalar, notes, "the words are too long for a shape");
     }
-    Matcher matcher = SHAPE.matcher(text.strip());
+    Matcher matcher = SHAPE.matcher(SectionNames.spelled(text).strip());
     if (!matcher.matches()) {
       return bad(key, scalar, notes, "a shape starts with a word and goes on with its sizes");
     }
@@ -85,6 +87,10 @@ final class ShapeReader {
     if (form == ShapeWords.Form.FLAT || form == ShapeWords.Form.SOLID) {
       if (sizes.isEmpty()) {
         throw new MeasureException(text, "a drawing's name", "name the file after the form");
+      }
+      if (FLAT_BAR.matcher(sizes).matches()) {
+        throw new MeasureException(
+            text, "a drawing's name", "tell a flat bar by its area or mass and its three sizes");
       }
       return Optional.of(new ShapeWords(form, List.of(), open, List.of(), sizes, text));
     }
