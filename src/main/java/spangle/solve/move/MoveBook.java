@@ -3,6 +3,7 @@ package spangle.solve.move;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LotFacts;
 import spangle.plan.clock.WeekEdit;
@@ -23,6 +24,7 @@ public final class MoveBook {
     Disband disband = new Disband();
     Rescue rescue = new Rescue();
     Regroup regroup = new Regroup();
+    Resettle resettle = new Resettle();
     add(moves, 40, LoadMoves::intoAnother);
     add(moves, 8, LoadMoves::intoNew);
     add(moves, 15, LoadMoves::swap);
@@ -50,12 +52,12 @@ public final class MoveBook {
     if (Arrays.stream(floor.lots).anyMatch(MoveBook::severalSettings)) {
       add(moves, 4, BatchMoves::otherSetting);
     }
-    for (int l = 0; l < floor.lines.length; l++) {
-      if (floor.isCoupled(l)) {
-        add(moves, 8, LoadMoves::reorder);
-        break;
-      }
+    boolean walked = IntStream.range(0, floor.lines.length).anyMatch(floor::isCoupled);
+    if (walked) {
+      add(moves, 8, LoadMoves::reorder);
     }
+    // It costs as much as four others, but next to nothing beside walking a line.
+    add(moves, walked ? 16 : 4, resettle::make);
     byChance = moves.toArray(Move[]::new);
   }
 

@@ -182,4 +182,32 @@ class CompanyMovesTest {
     assertThat(made(floor, plan, new Repack()::make))
         .anySatisfy(next -> assertThat(next.term(Tally.BATCHES)).isEqualTo(1));
   }
+
+  @Test
+  void resettleSeatsLoadsWhereNothingIsLate() {
+    Floor floor = Floor.of(week(40));
+    WeekPlan plan = plan(floor, new int[][][] {{{0, 1}, {2}, {4, 5}}, {{3}}});
+    assertThat(plan.term(Tally.LATE_LOTS)).isEqualTo(2);
+
+    assertThat(made(floor, plan, new Resettle()::make))
+        .anySatisfy(next -> assertThat(next.term(Tally.LATE_LOTS)).isZero());
+  }
+
+  @Test
+  void resettleGathersWhatRunsNoLongerTogether() {
+    Floor floor = Floor.of(week(10_000));
+    WeekPlan plan = plan(floor, new int[][][] {{{0, 1}, {2, 3}}, {{4}, {5}}});
+    assertThat(plan.term(Tally.RUN)).isEqualTo(80);
+
+    assertThat(made(floor, plan, new Resettle()::make))
+        .anySatisfy(next -> assertThat(next.term(Tally.RUN)).isLessThanOrEqualTo(40));
+  }
+
+  @Test
+  void resettleLeavesASingleBatchAlone() {
+    Floor floor = Floor.of(week(10_000));
+    WeekPlan plan = plan(floor, new int[][][] {{}, {{0, 1, 2, 3, 4, 5}}});
+
+    assertThat(made(floor, plan, new Resettle()::make)).isEmpty();
+  }
 }
