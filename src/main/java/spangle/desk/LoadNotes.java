@@ -84,7 +84,7 @@ final class LoadNotes {
     return load.lotIds().stream()
         .map(index::lot)
         .map(index::part)
-        .map(part -> InspectionWords.of(part, draws.row(part)))
+        .map(part -> InspectionWords.of(draws, part))
         .distinct()
         .toList();
   }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import spangle.coating.zinc.ZincInspection;
-import spangle.coating.zinc.ZincRow;
 import spangle.estimate.Purchase;
 import spangle.fit.FitAnswer;
 import spangle.fit.Verdict;
@@ -252,7 +251,6 @@ final class ReportDesk {
   }
 
   private LotNote.ZincNote zincNote(PartFacts part) {
-    ZincRow row = draws.row(part);
     FitAnswer answer = fits.get(WeekIndex.key(part.jobId(), part.partId()));
     boolean duplex = part.route().equals("duplex");
     return new LotNote.ZincNote(
@@ -263,8 +261,7 @@ final class ReportDesk {
         draws.steel(part).steelClass().word() + ": " + draws.steel(part).steelClass().look(),
         !duplex,
         part.hollow(),
-        row.meanUm(),
-        row.localUm(),
+        CoatLimits.of(draws, part),
         ZincInspection.sample(part.pieces()),
         answer == null ? Optional.empty() : drawings(part));
   }

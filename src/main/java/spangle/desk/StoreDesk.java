@@ -215,7 +215,7 @@ final class StoreDesk {
     }
     PartFacts part = index.part(lot);
     LowLikelyHigh growth = draws.steel(part).steelClass().growth();
-    double minimum = lot.areaM2() * draws.row(part).coatingGM2() / 1000;
+    double minimum = lot.pieces() * draws.minimumKg(part);
     double yield = week.input().catalogue().zinc().map(Zinc::yield).orElse(ZincBudget.USUAL_YIELD);
     return ZincBudget.toBuyKg(minimum, growth, yield);
   }

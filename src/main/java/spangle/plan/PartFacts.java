@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import spangle.measure.Box;
 import spangle.part.Material;
+import spangle.part.WallArea;
 
 /**
  * What is known of one part of an order once it is measured; sheets and estimates read it.
@@ -17,6 +18,8 @@ import spangle.part.Material;
  * @param material what it is made of
  * @param thicknessMm thinnest wall that counts
  * @param thickestMm thickest wall, which heats up last
+ * @param skins coated surface of one piece by thickness, thinnest first, masked surface taken off;
+ *     one where nothing says otherwise
  * @param envelopeMm outside size, folded
  * @param areaM2 coated surface of one piece, masked surface taken off
  * @param massKg of one piece
@@ -47,6 +50,7 @@ public record PartFacts(
     Material material,
     double thicknessMm,
     double thickestMm,
+    List<WallArea> skins,
     Box envelopeMm,
     double areaM2,
     double massKg,
@@ -68,6 +72,7 @@ public record PartFacts(
     OptionalDouble alPct) {
   /** Copies the lists. */
   public PartFacts {
+    skins = List.copyOf(skins);
     coatingIds = List.copyOf(coatingIds);
     masking = List.copyOf(masking);
   }

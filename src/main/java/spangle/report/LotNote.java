@@ -42,8 +42,7 @@ public record LotNote(
    * @param steelClass the steel's reactivity in words
    * @param quench false for work that is painted afterwards
    * @param hollow true where vents and drains must be seen open by two people
-   * @param meanUm mean thickness asked for
-   * @param localUm least thickness asked for at one place
+   * @param limits coating asked for, one for each row of the standard that judges a wall of it
    * @param readings pieces to measure
    * @param drawings how one piece goes in; empty where it is not drawn
    */
@@ -55,10 +54,28 @@ public record LotNote(
       String steelClass,
       boolean quench,
       boolean hollow,
-      double meanUm,
-      double localUm,
+      List<CoatLimit> limits,
       int readings,
-      Optional<Drawings> drawings) {}
+      Optional<Drawings> drawings) {
+    /** Copies the list. */
+    public ZincNote {
+      limits = List.copyOf(limits);
+    }
+  }
+
+  /**
+   * Coating asked for on the walls of one row of the standard.
+   *
+   * @param walls the thinnest of them, {@code 8 mm}; empty where one row judges all walls
+   * @param meanUm mean thickness asked for
+   * @param localUm least thickness asked for at one place
+   */
+  public record CoatLimit(String walls, double meanUm, double localUm) {
+    /** The walls as the head of a sentence: {@code 8 mm: }; empty where all are meant. */
+    public String head() {
+      return walls.isEmpty() ? "" : walls + ": ";
+    }
+  }
 
   /**
    * How one piece goes in, each one svg element.

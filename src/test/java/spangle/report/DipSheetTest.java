@@ -40,8 +40,7 @@ class DipSheetTest {
                 "A",
                 true,
                 hollow,
-                85,
-                70,
+                List.of(new LotNote.CoatLimit("", 85, 70)),
                 1,
                 drawn)));
   }

@@ -247,8 +247,7 @@ final class HarbourWeek {
                           frame ? "class A, ordinary" : "not known: sample first",
                           !frame,
                           frame,
-                          85,
-                          70,
+                          List.of(new LotNote.CoatLimit("", 85, 70)),
                           frame ? 1 : 3,
                           frame
                               ? Optional.of(new LotNote.Drawings(FRAME, FRAME))

@@ -1,10 +1,12 @@
 package spangle.intake.brief;
 
+import java.util.List;
 import spangle.coating.zinc.AstmA123;
 import spangle.coating.zinc.Iso1461;
 import spangle.coating.zinc.SteelChemistry;
 import spangle.coating.zinc.SteelReactivity;
 import spangle.coating.zinc.ZincRow;
+import spangle.coating.zinc.ZincSkin;
 import spangle.intake.week.Coating;
 import spangle.intake.week.Paint;
 import spangle.intake.week.Powder;
@@ -40,15 +42,27 @@ public final class Draws {
 
   /** Zinc on one piece in kg: the standard's mean mass times the likely growth of its steel. */
   public double zincKg(PartFacts part) {
-    return part.areaM2()
-        * row(part).coatingGM2()
-        / 1000
-        * steel(part).steelClass().growth().likely();
+    return minimumKg(part) * steel(part).steelClass().growth().likely();
   }
 
-  /** The row of the standard that judges a part. */
-  public ZincRow row(PartFacts part) {
-    double thicknessMm = part.thicknessMm();
+  /** Least coating on one piece in kg: each skin at its own row. */
+  public double minimumKg(PartFacts part) {
+    return skins(part).stream().mapToDouble(ZincSkin::minimumKg).sum();
+  }
+
+  /** The skins of one piece, thinnest first, each with the row that judges it. */
+  public List<ZincSkin> skins(PartFacts part) {
+    return part.skins().stream()
+        .map(skin -> new ZincSkin(skin.areaM2(), row(part, skin.thicknessMm())))
+        .toList();
+  }
+
+  /**
+   * The row of the standard that judges one wall of a part.
+   *
+   * @param thicknessMm the wall, mm
+   */
+  public ZincRow row(PartFacts part, double thicknessMm) {
     if (part.spun()) {
       return Iso1461.spun(thicknessMm);
     }

@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import spangle.intake.week.Coating;
 import spangle.intake.week.Job;
+import spangle.intake.week.Metal;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.PieceFigures;
 import spangle.intake.week.Route;
 import spangle.intake.week.Told;
 import spangle.intake.week.WeekInput;
 import spangle.part.HollowKind;
+import spangle.part.WallArea;
 import spangle.plan.PartFacts;
 
 /** Area, mass and outside size of every part: as given, else from its shape. */
@@ -27,6 +29,7 @@ final class PartMeasurer {
         !line.hollows().members().isEmpty()
             || line.hollows().told().yes()
             || figures.computed().map(m -> m.hollow() == HollowKind.CLOSED).orElse(false);
+    double areaM2 = Math.max(0.0001, figures.areaM2() - line.body().maskedAreaM2());
     return Optional.of(
         new PartFacts(
             job.id(),
@@ -38,8 +41,9 @@ final class PartMeasurer {
             line.metal().material(),
             line.metal().thicknessMm(),
             line.metal().thickestMm(),
+            skins(line.metal(), areaM2),
             figures.sizeMm(),
-            Math.max(0.0001, figures.areaM2() - line.body().maskedAreaM2()),
+            areaM2,
             figures.massKg(),
             figures.source(),
             line.wanted().route().word(),
@@ -57,6 +61,17 @@ final class PartMeasurer {
             line.metal().siPct(),
             line.metal().pPct(),
             line.metal().alPct()));
+  }
+
+  /** Masked surface is taken off every skin alike. */
+  private static List<WallArea> skins(Metal metal, double areaM2) {
+    if (metal.skins().isEmpty()) {
+      return List.of(new WallArea(metal.thicknessMm(), areaM2));
+    }
+    double share = areaM2 / metal.skinAreaM2();
+    return metal.skins().stream()
+        .map(skin -> new WallArea(skin.thicknessMm(), share * skin.areaM2()))
+        .toList();
   }
 
   private static double film(WeekInput input, PartLine line) {

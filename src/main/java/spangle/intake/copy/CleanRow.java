@@ -35,6 +35,7 @@ final class CleanRow {
           "grade",
           "thickness_mm",
           "thickest_mm",
+          "skins",
           "shape",
           "length_mm",
           "width_mm",
@@ -120,6 +121,11 @@ final class CleanRow {
     put("thickness_mm", Plain.number(metal.thicknessMm()));
     boolean mixed = metal.thickestMm() != metal.thicknessMm();
     put("thickest_mm", mixed ? Plain.number(metal.thickestMm()) : "");
+    put(
+        "skins",
+        metal.skins().stream()
+            .map(s -> Plain.number(s.thicknessMm()) + "mm:" + Plain.number(s.areaM2()) + "m2")
+            .collect(Collectors.joining("; ")));
     put("certificate", metal.certificate());
     put("si_pct", metal.siPct());
     put("p_pct", metal.pPct());

@@ -134,6 +134,7 @@ final class PartNews {
         m.grade(),
         m.thicknessMm(),
         m.thickestMm(),
+        m.skins(),
         m.strengthMpa(),
         m.bendRadiusMm(),
         certificate,

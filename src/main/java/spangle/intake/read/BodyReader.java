@@ -17,7 +17,7 @@ final class BodyReader {
   /** A side or diameter any piece can have. */
   static final Range SIDE_MM = Range.of(0.1, 30_000);
 
-  private static final Range AREA_M2 = Range.of(1e-6, 1_000);
+  static final Range AREA_M2 = Range.of(1e-6, 1_000);
   private static final Range MASS_KG = Range.of(1e-5, 30_000);
 
   private final Fields fields;
@@ -33,6 +33,9 @@ final class BodyReader {
     OptionalDouble area = fields.quantity("area", QuantityKind.AREA, AREA_M2);
     OptionalDouble mass = fields.quantity("mass", QuantityKind.MASS, MASS_KG);
     Optional<Box> size = size();
+    if (!metal.skins().isEmpty()) {
+      new SkinReader(fields).checkArea(metal.skinAreaM2(), area);
+    }
     double masked = fields.quantityOr("masked_area", QuantityKind.AREA, Range.of(0, 1_000), 0);
     Body byHand = new Body(shape, area, mass, size, "", "", Optional.empty(), "", masked);
     boolean needed = !measurable(metal, byHand);

@@ -78,6 +78,7 @@ final class ColumnWords {
     add("thickness", "plate thickness", "material thickness", "mat thk", "matl thk", "sheet thk");
     add("thickness", "dicke", "stärke", "blechdicke");
     add("thickest", "max thickness", "thickness max", "max thk");
+    add("skins", "skin", "area by thickness", "surface by thickness");
     add("gauge", "ga", "gage", "gauge no", "sheet gauge", "material gauge");
     add("shape", "form", "geometry", "size", "dimensions", "dims", "abmessung", "abmessungen");
     add("length", "l", "len", "overall length", "long", "oal", "länge", "laenge");

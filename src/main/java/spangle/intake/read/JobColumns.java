@@ -41,6 +41,7 @@ final class JobColumns {
           "grade",
           "thickness",
           "thickest",
+          "skins",
           "gauge",
           "shape",
           "length",

@@ -147,6 +147,8 @@ public final class JobTemplate {
     columns.add(new Column("thickness_mm", "yes", "thinnest wall, mm", List.of()));
     columns.add(new Column("thickest_mm", "", "thickest wall where they differ, mm", List.of()));
     columns.add(
+        new Column("skins", "", "surface by thickness, for zinc: 3mm:2.4m2; 8mm:0.6m2", List.of()));
+    columns.add(
         new Column(
             "shape",
             "shape, or area/mass and size",

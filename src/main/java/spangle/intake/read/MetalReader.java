@@ -14,10 +14,11 @@ import spangle.intake.week.Metal;
 import spangle.measure.Figures;
 import spangle.measure.QuantityKind;
 import spangle.part.Material;
+import spangle.part.WallArea;
 
 /** Reads what a piece is made of. */
 final class MetalReader {
-  private static final Range THICKNESS_MM = Range.of(0.2, 400);
+  static final Range THICKNESS_MM = Range.of(0.2, 400);
   private static final double THIN_MM = 0.5;
   private static final double THICK_MM = 25;
   private static final Pattern GAUGE =
@@ -54,13 +55,16 @@ final class MetalReader {
               "the thickest wall is thinner than the thickness",
               "give the thinnest wall as thickness and the thickest as thickest");
     }
+    List<WallArea> skins = new SkinReader(fields).read(thickness, thickest);
+    double thick = skins.isEmpty() ? thin : skins.get(skins.size() - 1).thicknessMm();
     String certificate = fields.text("certificate");
     return new Metal(
         material.orElse(Material.OTHER),
         fields.text("material"),
         fields.text("grade"),
         thin,
-        Math.max(thin, thickest.orElse(thin)),
+        Math.max(thin, thickest.orElse(thick)),
+        skins,
         fields.number("strength_mpa", Range.of(100, 3_000)),
         fields.quantity("bend_radius", QuantityKind.LENGTH, Range.of(0, 500)),
         isNone(certificate) ? "" : certificate,

@@ -7,6 +7,7 @@ import spangle.part.Edges;
 import spangle.part.FlatPattern;
 import spangle.part.Measured;
 import spangle.part.Shape;
+import spangle.part.WallArea;
 
 /**
  * Area, mass and size of one piece with where they come from. A value the file gives wins over a
@@ -28,7 +29,10 @@ public record PieceFigures(
    */
   public static Optional<PieceFigures> of(Metal metal, Body body) {
     Optional<Measured> computed = computed(metal, body);
-    OptionalDouble area = orComputed(body.areaM2(), computed.map(Measured::areaM2));
+    OptionalDouble area =
+        body.areaM2().isEmpty() && !metal.skins().isEmpty()
+            ? OptionalDouble.of(metal.skinAreaM2())
+            : orComputed(body.areaM2(), computed.map(Measured::areaM2));
     OptionalDouble mass = orComputed(body.massKg(), computed.map(Measured::massKg));
     Optional<Box> size = body.sizeMm().or(() -> envelope(body, computed));
     if (area.isEmpty() && mass.isPresent()) {
@@ -41,7 +45,11 @@ public record PieceFigures(
     }
     return Optional.of(
         new PieceFigures(
-            area.getAsDouble(), mass.getAsDouble(), size.get(), computed, source(body, computed)));
+            area.getAsDouble(),
+            mass.getAsDouble(),
+            size.get(),
+            computed,
+            source(metal, body, computed)));
   }
 
   /** The flat size of a part that will be bent is not its envelope. */
@@ -82,16 +90,31 @@ public record PieceFigures(
 
   private static OptionalDouble fromArea(Metal metal, double areaM2) {
     OptionalDouble density = metal.material().densityKgM3();
-    return density.isEmpty()
-        ? density
-        : OptionalDouble.of(areaM2 * density.getAsDouble() * metal.thicknessMm() / 2000);
+    if (density.isEmpty()) {
+      return density;
+    }
+    double wallMm = metal.thicknessMm();
+    if (!metal.skins().isEmpty()) {
+      double volume = 0;
+      for (WallArea skin : metal.skins()) {
+        volume += skin.areaM2() * skin.thicknessMm();
+      }
+      wallMm = volume / metal.skinAreaM2();
+    }
+    return OptionalDouble.of(areaM2 * density.getAsDouble() * wallMm / 2000);
   }
 
-  private static String source(Body body, Optional<Measured> computed) {
+  private static String source(Metal metal, Body body, Optional<Measured> computed) {
     if (body.areaM2().isPresent() && body.massKg().isPresent()) {
       return "area and mass as given";
     }
     String how = computed.map(Measured::working).orElse("area, mass and thickness");
+    if (body.areaM2().isEmpty() && !metal.skins().isEmpty()) {
+      return body.massKg().isPresent()
+          ? "mass as given, area from its skins"
+          : "area from its skins, mass from "
+              + computed.map(Measured::working).orElse("area and thickness of each");
+    }
     if (body.areaM2().isPresent()) {
       return "area as given, mass from " + how;
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import spangle.plan.LineKind;
 import spangle.plan.Lot;
@@ -122,11 +123,16 @@ final class DipSheets {
     return distinct(
         notes,
         n ->
-            "mean at least "
-                + index.say().number(n.meanUm(), 0)
-                + " um, no place under "
-                + index.say().number(n.localUm(), 0)
-                + " um",
+            n.limits().stream()
+                .map(
+                    l ->
+                        l.head()
+                            + "mean at least "
+                            + index.say().number(l.meanUm(), 0)
+                            + " um, no place under "
+                            + index.say().number(l.localUm(), 0)
+                            + " um")
+                .collect(Collectors.joining("; ")),
         "see the order");
   }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import spangle.fit.hang.CarrierFace;
 import spangle.fit.hang.HangPattern;
 import spangle.fit.hang.HangPattern.HungPiece;
@@ -218,11 +219,16 @@ final class LoadHeads {
       return note.zinc()
           .map(
               z ->
-                  "mean "
-                      + index.say().number(z.meanUm(), 0)
-                      + ", least "
-                      + index.say().number(z.localUm(), 0)
-                      + " um")
+                  z.limits().stream()
+                      .map(
+                          l ->
+                              l.head()
+                                  + "mean "
+                                  + index.say().number(l.meanUm(), 0)
+                                  + ", least "
+                                  + index.say().number(l.localUm(), 0)
+                                  + " um")
+                      .collect(Collectors.joining("; ")))
           .orElse("");
     }
     return note.film();
