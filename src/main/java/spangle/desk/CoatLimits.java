@@ -2,7 +2,7 @@ package spangle.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import spangle.coating.zinc.ZincRow;
 import spangle.intake.brief.Draws;
@@ -17,7 +17,7 @@ final class CoatLimits {
 
   /** Limits of each row that judges a part, thinnest wall first; one where all walls share it. */
   static List<LotNote.CoatLimit> of(Draws draws, PartFacts part) {
-    SortedSet<Double> walls = new TreeSet<>();
+    NavigableSet<Double> walls = new TreeSet<>();
     part.skins().stream().map(WallArea::thicknessMm).forEach(walls::add);
     walls.add(part.thickestMm());
     List<LotNote.CoatLimit> limits = new ArrayList<>();
