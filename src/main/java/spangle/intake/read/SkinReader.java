@@ -51,7 +51,7 @@ final class SkinReader {
         }
         skins.add(new WallArea(mm, m2));
       } catch (MeasureException broken) {
-        refuse(text.place(), text.text(), LIKE, broken.getMessage());
+        refuse(text.place(), text.text(), LIKE, String.valueOf(broken.getMessage()));
         return List.of();
       }
     }
