@@ -15,6 +15,9 @@ import spangle.part.flat.Stroke;
 
 /** Blocks by name, and how they are put in place within one another. */
 final class Blocks {
+  /** Before hatches were entities they were blocks without a name of their own. */
+  private static final String HATCH = "*x";
+
   private record Block(Point base, List<Drawn> drawn) {}
 
   /** Everything where it belongs. */
@@ -97,6 +100,10 @@ final class Blocks {
   private void insert(
       Drawn.Insert insert, String layer, Scope scope, LayerTable layers, Faults faults)
       throws UnreadableException {
+    if (insert.block().toLowerCase(Locale.ROOT).startsWith(HATCH)) {
+      faults.hatch(insert.line());
+      return;
+    }
     Block block = blocks.get(insert.block().toLowerCase(Locale.ROOT));
     if (block == null) {
       faults.broken(

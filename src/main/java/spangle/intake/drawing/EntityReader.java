@@ -72,7 +72,7 @@ final class EntityReader {
       };
     } catch (BadNumber bad) {
       faults.broken(
-          entity.type() + " with '" + shortened(bad.tag().value()) + "' where a number should be",
+          entity.type() + " with '" + shortened(bad.tag().value()) + "' where a number up to 1e9 should be",
           bad.tag().line());
     } catch (ShapeException impossible) {
       faults.broken(entity.type() + ", " + impossible.sentence(), entity.line());
@@ -199,7 +199,7 @@ final class EntityReader {
       return polyline(head, polyline, closed);
     } catch (BadNumber bad) {
       faults.broken(
-          "POLYLINE with '" + shortened(bad.tag().value()) + "' where a number should be",
+          "POLYLINE with '" + shortened(bad.tag().value()) + "' where a number up to 1e9 should be",
           bad.tag().line());
       return Optional.empty();
     }

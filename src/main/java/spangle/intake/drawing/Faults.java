@@ -12,6 +12,7 @@ final class Faults {
 
   private final String file;
   private final Problems problems;
+  private Left hatches = new Left(0, 0);
   private final Map<String, Left> left = new LinkedHashMap<>();
   private final Map<String, Left> broken = new LinkedHashMap<>();
 
@@ -39,6 +40,11 @@ final class Faults {
     count(broken, why, line);
   }
 
+  /** A hatch kept as a block of lines. */
+  void hatch(int line) {
+    hatches = new Left(hatches.count == 0 ? line : hatches.line, hatches.count + 1);
+  }
+
   private static void count(Map<String, Left> counted, String key, int line) {
     String kept =
         counted.containsKey(key) || counted.size() < DrawingLimits.LISTED ? key : "others";
@@ -64,6 +70,14 @@ final class Faults {
                 "",
                 l.count + " x left out: " + why,
                 "draw it again, or export the drawing once more"));
+    if (hatches.count > 0) {
+      note(
+          ProblemCode.DRAWING_NOTE,
+          hatches.line,
+          "",
+          hatches.count + " hatch(es) kept as blocks of lines; a hatch is not cut",
+          "nothing, unless these lines are to be cut");
+    }
   }
 
   void note(ProblemCode code, int line, String value, String why, String remedy) {

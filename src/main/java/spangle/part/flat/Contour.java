@@ -63,18 +63,26 @@ public record Contour(List<Curve> curves, String label) {
     return new Contour(moved, label);
   }
 
-  /** Points on it, straight between them, the first again at the end. */
+  /**
+   * Points on it, straight between them, the first again at the end. Where one curve ends and the
+   * next begins is one point: written to a few decimals they lie a hair apart, and an arc that
+   * leaves a line smoothly would seem to run back along it.
+   */
   public List<Point> flattened(double toleranceMm) {
+    double together = toleranceMm / 2;
     List<Point> points = new ArrayList<>();
     Point first = curves.get(0).start();
     points.add(first);
     for (Curve curve : curves) {
-      if (!curve.start().equals(points.get(points.size() - 1))) {
+      if (curve.start().distance(points.get(points.size() - 1)) > together) {
         points.add(curve.start());
       }
       curve.flatten(toleranceMm, points);
     }
-    if (!points.get(points.size() - 1).equals(first)) {
+    int last = points.size() - 1;
+    if (last > 0 && points.get(last).distance(first) <= together) {
+      points.set(last, first);
+    } else {
       points.add(first);
     }
     return points;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import spangle.intake.problem.ProblemCode;
 import spangle.part.FlatPattern;
 import spangle.part.Measured;
 
@@ -45,6 +46,22 @@ class FlatFileTest extends FlatReading {
     assertThat(read.shape().orElseThrow().netAreaMm2())
         .isEqualTo(30000 + 1250 * Math.PI, within(1e-6));
     assertThat(problems.list()).isEmpty();
+  }
+
+  /** R12 keeps a hatch as lines in a block without a name; nobody cuts them. */
+  @Test
+  void anOldHatchIsNotCutAndSaid() {
+    DxfText lines = DxfText.mm().rectangle(10, 10, 20, 20);
+    FlatPattern shape =
+        shape(
+            DxfText.mm()
+                .rectangle(0, 0, 160, 120)
+                .block("*X0", 0, 0, lines)
+                .insert("*X0", 0, 0)
+                .insert("*x0", 40, 0));
+    assertThat(shape.netAreaMm2()).isEqualTo(19200, within(1e-6));
+    assertThat(said()).containsExactly("warn drawing-note");
+    assertThat(why(ProblemCode.DRAWING_NOTE)).contains("2 hatch");
   }
 
   /** A smoothed polyline of the old kind keeps its frame points, which are not on the line. */
