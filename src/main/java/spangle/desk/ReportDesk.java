@@ -37,6 +37,7 @@ import spangle.report.LotNote;
 import spangle.report.PurchaseLine;
 import spangle.report.Question;
 import spangle.report.SheetFacts;
+import spangle.report.Stop;
 import spangle.report.Stores;
 import spangle.report.Swatch;
 import spangle.report.Waiting;
@@ -81,7 +82,20 @@ final class ReportDesk {
             fitNotes(),
             DrawnParts.notes(week.input()),
             cautions()),
-        yardstick);
+        yardstick,
+        stops());
+  }
+
+  private List<Stop> stops() {
+    return week.input().shop().maintenance().stream()
+        .map(
+            m ->
+                new Stop(
+                    m.stationId(),
+                    m.span().startMin(),
+                    m.span().endMin(),
+                    m.why().isEmpty() ? m.topUp() ? "top-up" : "stop" : m.why()))
+        .toList();
   }
 
   private List<HeldPart> held() {

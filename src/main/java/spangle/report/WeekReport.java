@@ -1,5 +1,6 @@
 package spangle.report;
 
+import java.util.List;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
 
@@ -14,6 +15,7 @@ import spangle.plan.Plan;
  * @param stores what to buy, colours, bath levels
  * @param facts what the sheets of single loads, batches and parts say
  * @param yardstick how good the plan is and what it changed
+ * @param stops when stations are kept for other things than work
  */
 public record WeekReport(
     Heading heading,
@@ -22,7 +24,25 @@ public record WeekReport(
     Waiting waiting,
     Stores stores,
     SheetFacts facts,
-    Yardstick yardstick) {
+    Yardstick yardstick,
+    List<Stop> stops) {
+  /** Copies the list. */
+  public WeekReport {
+    stops = List.copyOf(stops);
+  }
+
+  /** A report that knows of no stops. */
+  public WeekReport(
+      Heading heading,
+      Brief brief,
+      Plan plan,
+      Waiting waiting,
+      Stores stores,
+      SheetFacts facts,
+      Yardstick yardstick) {
+    this(heading, brief, plan, waiting, stores, facts, yardstick, List.of());
+  }
+
   /** A report that knows nothing beyond the brief and the plan. */
   public static WeekReport bare(Brief brief, Plan plan) {
     return new WeekReport(

@@ -45,6 +45,7 @@ final class YardstickLines {
       lines.add(
           "No plan under: "
               + yardstick.bounds().stream()
+                  .filter(bound -> SHORT.containsKey(bound.name()))
                   .map(bound -> amount(index, bound.name(), bound.noPlanFewerThan()))
                   .collect(Collectors.joining(", ")));
     }

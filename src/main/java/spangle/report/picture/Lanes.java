@@ -49,7 +49,7 @@ final class Lanes {
         }
       }
       String name = station.name() + (station.alike() > 1 ? " " + place : "");
-      places.add(new Lane(name, station.calendar(), bars));
+      places.add(new Lane(station.id(), name, station.calendar(), bars));
     }
     return places;
   }
@@ -98,7 +98,7 @@ final class Lanes {
         batch(bars, machine, batch, mine);
       }
     }
-    return new Lane(machine.name(), machine.calendar(), bars);
+    return new Lane(machine.id(), machine.name(), machine.calendar(), bars);
   }
 
   private void batch(

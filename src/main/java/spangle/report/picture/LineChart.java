@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import spangle.equipment.Span;
 import spangle.plan.LineSpec;
+import spangle.report.Stop;
 import spangle.report.week.WeekIndex;
 import spangle.report.week.WeekTime;
 
@@ -209,6 +210,13 @@ public final class LineChart {
     svg.line(0, top, WIDTH, top, "wire");
     String name = lane.name().length() > 22 ? lane.name().substring(0, 21) + "…" : lane.name();
     svg.text(0, top + 23, "t lane", name);
+    for (Stop stop : index.report().stops()) {
+      int start = Math.max(stop.startMin() - zero, fromHour * 60);
+      int end = Math.min(stop.endMin() - zero, toHour * 60);
+      if (stop.stationId().equals(lane.stationId()) && end > start) {
+        stop(svg, stop, x(start), x(end), top);
+      }
+    }
     for (Bar bar : lane.bars()) {
       int start = Math.max(bar.startMin() - zero, 0);
       int end = Math.min(bar.endMin() - zero, WeekTime.DAY);
@@ -216,6 +224,13 @@ public final class LineChart {
         bar(svg, bar, x(start), x(end), top);
       }
     }
+  }
+
+  /** A block of people's own: white, with dots at its edge instead of a wire it hangs from. */
+  private static void stop(Svg svg, Stop stop, double left, double right, double wire) {
+    double width = Math.max(2, right - left - 1);
+    svg.rect(left, wire + 4, width, TAG, "stop");
+    words(svg, left + width / 2, wire + 22, width, "t setupword", stop.words(), "stop");
   }
 
   private static void bar(Svg svg, Bar bar, double left, double right, double wire) {
