@@ -24,6 +24,7 @@ import spangle.part.Folded;
 public final class Folding {
   private static final double CHORD_MM = 0.05;
   private static final double MOST_STEP_DEG = 30;
+  private static final double SPLINTER_MM = 1e-6;
   private static final int MOST_BENDS = 60;
   private static final int MOST_FACES = 200;
 
@@ -31,6 +32,7 @@ public final class Folding {
   private final List<Bend> bends;
   private final List<Polygon> faces;
   private final Motion[] motions;
+  private final Geometry[] flat;
   private final List<Folded.Corner> corners = new ArrayList<>();
   private final double[] low = {1e300, 1e300, 1e300};
   private final double[] high = {-1e300, -1e300, -1e300};
@@ -40,6 +42,7 @@ public final class Folding {
     this.bends = bends;
     this.faces = faces;
     this.motions = new Motion[faces.size()];
+    this.flat = faces.toArray(new Geometry[0]);
   }
 
   /**
@@ -140,7 +143,7 @@ public final class Folding {
       return Optional.empty();
     }
     for (int i = 0; i < faces.size(); i++) {
-      reach(faces.get(i), motions[i]);
+      reach(flat[i], motions[i]);
     }
     return Optional.of(
         new Folded(
@@ -185,13 +188,66 @@ public final class Folding {
     double angle = Math.toRadians(bend.angleDeg());
     int up = bend.up() ? 1 : -1;
     motions[to] = motions[from].after(Motion.bend(start, away, angle, up, zone, middle));
-    round(motions[from], bend, away, zone, shared(from, to).getCoordinates());
-    if (bend.angleDeg() > 90) {
-      // The bend itself then reaches further out than either face.
-      double out = -zone / 2 + middle + thicknessMm / 2;
-      for (Point end : List.of(start, bend.line().end())) {
-        Point reached = end.plus(away.times(out));
-        with(motions[from].apply(reached.x(), reached.y(), up * middle));
+    Coordinate[] ends = shared(from, to).getCoordinates();
+    Polygon strip = strip(ends, away.times(zone / 2));
+    flat[from] = flat[from].difference(strip);
+    flat[to] = flat[to].difference(strip);
+    round(motions[from], bend, away, zone, ends);
+    for (Coordinate on : ends) {
+      Point tangent = new Point(on.x, on.y).plus(away.times(-zone / 2));
+      outermost(motions[from], tangent, away, up * middle, middle + thicknessMm / 2, angle);
+    }
+  }
+
+  /**
+   * The bent zone in the flat sheet: half of it lies on each side of the bend line. It is longer
+   * than the line by less than anyone cuts, so that rounding leaves no splinter of the zone.
+   */
+  private static Polygon strip(Coordinate[] ends, Point half) {
+    Point first = new Point(ends[0].x, ends[0].y);
+    Point last = new Point(ends[ends.length - 1].x, ends[ends.length - 1].y);
+    Point along = last.minus(first);
+    Point more = along.times(SPLINTER_MM / Math.max(along.length(), SPLINTER_MM));
+    return Ring.FACTORY.createPolygon(
+        new Coordinate[] {
+          corner(first.minus(more).minus(half)),
+          corner(last.plus(more).minus(half)),
+          corner(last.plus(more).plus(half)),
+          corner(first.minus(more).plus(half)),
+          corner(first.minus(more).minus(half))
+        });
+  }
+
+  private static Coordinate corner(Point point) {
+    return new Coordinate(point.x(), point.y());
+  }
+
+  /**
+   * The points of the outer arc that reach furthest along each axis: where its direction is square
+   * to the axis, if the arc goes as far, else its ends.
+   *
+   * @param tangent where the arc begins, on the sheet
+   * @param centre height of its centre over the middle of the sheet, below zero when bent down
+   */
+  private void outermost(
+      Motion motion, Point tangent, Point away, double centre, double radius, double angle) {
+    double up = Math.signum(centre);
+    double[] o = motion.apply(tangent.x(), tangent.y(), centre);
+    double[] u = motion.apply(tangent.x() + away.x(), tangent.y() + away.y(), centre);
+    double[] v = motion.apply(tangent.x(), tangent.y(), centre + up);
+    List<Double> turned = new ArrayList<>(List.of(0.0, angle));
+    for (int i = 0; i < 3; i++) {
+      double furthest = Math.atan2(u[i] - o[i], o[i] - v[i]);
+      turned.add(furthest < 0 ? furthest + 2 * Math.PI : furthest);
+      turned.add(furthest + Math.PI);
+    }
+    for (double at : turned) {
+      if (at <= angle) {
+        double[] point = new double[3];
+        for (int i = 0; i < 3; i++) {
+          point[i] = o[i] + radius * (Math.sin(at) * (u[i] - o[i]) - Math.cos(at) * (v[i] - o[i]));
+        }
+        with(point);
       }
     }
   }
@@ -226,12 +282,13 @@ public final class Folding {
     return Math.rint(mm * 1e6) / 1e6;
   }
 
-  private void reach(Polygon face, Motion motion) {
+  /** A face without the bent zones along it; nothing is left of a flange shorter than its bend. */
+  private void reach(Geometry face, Motion motion) {
     for (Coordinate outer : face.convexHull().getCoordinates()) {
       corner(motion.apply(outer.x, outer.y, thicknessMm / 2));
       corner(motion.apply(outer.x, outer.y, -thicknessMm / 2));
     }
-    for (Coordinate corner : face.getExteriorRing().getCoordinates()) {
+    for (Coordinate corner : face.getCoordinates()) {
       with(motion.apply(corner.x, corner.y, thicknessMm / 2));
       with(motion.apply(corner.x, corner.y, -thicknessMm / 2));
     }

@@ -89,11 +89,44 @@ class FoldingTest {
     for (boolean up : new boolean[] {true, false}) {
       Box box = folded(sheet(80, 40), across(50, 40, 120, up));
       assertThat(box.lengthMm()).isEqualTo(40, within(1e-6));
-      // Faces are drawn on to the bend line, so the size errs by under 1 mm, and on the safe side.
-      assertThat(box.widthMm() - (50 - zone / 2 + 4)).isBetween(0.0, 1.0);
+      assertThat(box.widthMm()).isEqualTo(50 - zone / 2 + 4, within(1e-6));
       assertThat(box.heightMm())
           .isEqualTo(1 + 3 * 1.5 + (30 - zone / 2) * Math.sin(turned) + 0.5, within(1e-6));
     }
+  }
+
+  /**
+   * 150 degrees, radius 10, thickness 2: k = 0.65 + 0.5 lg 5 = 0.9995, so the zone is 2.618 x
+   * 10.9995 = 28.797 mm and half of it 14.398. The web of 100 mm ends 14.398 mm before its line,
+   * and the round reaches 12 mm further: 97.602 mm over all. The flange of 50 - 14.398 = 35.602 mm
+   * leaves the round at 1 + 11 + 11 x cos 30 = 21.526 above the underside and rises by 35.602 x sin
+   * 30 and half the sheet x cos 30: 40.193 mm.
+   */
+  @Test
+  void aBendBeyondTheSquareIsAsLargeAsItIsDrawnToScale() {
+    for (boolean up : new boolean[] {true, false}) {
+      Bend bend =
+          new Bend(new BendLine(new Point(100, 0), new Point(100, 200), "test"), 150, up, 10);
+      Box box = Folding.of(sheet(150, 200), List.of(bend), 2).orElseThrow().sizeMm();
+      assertThat(box.lengthMm()).isEqualTo(200, within(1e-6));
+      assertThat(box.widthMm()).isEqualTo(97.602, within(2e-3));
+      assertThat(box.heightMm()).isEqualTo(40.193, within(2e-3));
+    }
+  }
+
+  /**
+   * Two bends of 120 degrees in a row, radius and thickness 2: the second round lies on a flange
+   * that leans, so what reaches furthest is inside its arc. Lines 60 mm apart, zone 2.0944 x 2.65 =
+   * 5.550: the centres of the rounds are 54.450 mm apart on a slope of 60 degrees, and each round
+   * goes 4 mm further: 4 + 47.155 + 4 mm.
+   */
+  @Test
+  void theRoundOfALeaningFlangeCounts() {
+    List<Bend> bends = List.of(across(60, 40, 120, true), across(120, 40, 120, true));
+    Box box = Folding.of(sheet(180, 40), bends, 2).orElseThrow().sizeMm();
+    assertThat(box.lengthMm()).isEqualTo(40, within(1e-6));
+    double side = 60 - Math.toRadians(120) * 2.65;
+    assertThat(box.heightMm()).isEqualTo(4 + side * Math.sin(Math.toRadians(60)) + 4, within(1e-6));
   }
 
   /**
