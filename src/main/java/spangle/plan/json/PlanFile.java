@@ -47,7 +47,12 @@ public record PlanFile(
   public PlanFile {
     if (!format.equals(FORMAT)) {
       throw new IllegalArgumentException(
-          "the format is \"" + format + "\"; this program reads \"" + FORMAT + "\"");
+          "the format is \""
+              + format
+              + "\"; this program reads \""
+              + FORMAT
+              + "\": the plan was written by another version of the program, so plan the week"
+              + " again");
     }
     inputs = List.copyOf(inputs);
     gates = List.copyOf(gates);

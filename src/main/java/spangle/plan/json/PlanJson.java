@@ -44,6 +44,13 @@ public final class PlanJson {
           .addModule(new OneLine(COMPACT))
           .build();
 
+  private static final String MISSING = "Missing creator property";
+
+  private static final String OTHER =
+      "; the plan was written by another version of the program: plan the week again, the events"
+          + " stay in events.yaml (loads are numbered anew, so events that name a load of this plan"
+          + " may need the new number)";
+
   private PlanJson() {}
 
   private static JsonMapper.Builder mapper() {
@@ -109,7 +116,13 @@ public final class PlanJson {
             .collect(Collectors.joining("."))
             .replace(".[", "[");
     String what = what(mapping);
-    return place + (path.isEmpty() ? "" : path + ": ") + what;
+    return place + (path.isEmpty() ? "" : path + ": ") + what + (otherKeys(mapping) ? OTHER : "");
+  }
+
+  /** A key too many or too few is what a plan of an earlier or later version looks like. */
+  private static boolean otherKeys(JsonMappingException mapping) {
+    return mapping instanceof UnrecognizedPropertyException
+        || mapping.getOriginalMessage().startsWith(MISSING);
   }
 
   private static String what(JsonMappingException mapping) {
@@ -130,7 +143,7 @@ public final class PlanJson {
     if (mapping.getCause() instanceof JsonParseException) {
       return "not JSON: " + original;
     }
-    if (original.startsWith("Missing creator property")) {
+    if (original.startsWith(MISSING)) {
       return "the key is missing";
     }
     return original.startsWith("Null value for creator property") ? "a value is missing" : original;

@@ -100,6 +100,33 @@ class PlanJsonTest {
         .hasMessageContaining("brief.horizon_min: the key is missing");
   }
 
+  /** A plan from before powder lots were kept, and one from a version that knows more. */
+  @Test
+  void aPlanOfAnotherVersionSaysWhatToDo() {
+    for (String other :
+        List.of(
+            TEXT.replaceAll(",\"material_lot\":\"[^\"]*\"", ""),
+            TEXT.replace("\"horizon_min\"", "\"horizon_max\" : 3, \"horizon_min\""),
+            TEXT.replace("spangle-plan/1", "spangle-plan/2"))) {
+      assertThat(other).isNotEqualTo(TEXT);
+      assertThatThrownBy(() -> read(other))
+          .isInstanceOf(PlanFileException.class)
+          .hasMessageContaining("written by another version of the program")
+          .hasMessageContaining("plan the week again");
+    }
+  }
+
+  /** What was spoiled by hand is not called another version. */
+  @Test
+  void aSpoiledPlanIsNotCalledAnotherVersion() {
+    for (String spoiled :
+        List.of(
+            TEXT.replace("\"horizon_min\" : 10080", "\"horizon_min\" : \"long\""),
+            TEXT.substring(0, TEXT.length() / 2))) {
+      assertThatThrownBy(() -> read(spoiled)).message().doesNotContain("another version");
+    }
+  }
+
   @Test
   void aTextWhereANumberBelongsIsRefused() {
     assertThatThrownBy(
