@@ -72,7 +72,10 @@ final class EntityReader {
       };
     } catch (BadNumber bad) {
       faults.broken(
-          entity.type() + " with '" + shortened(bad.tag().value()) + "' where a number up to 1e9 should be",
+          entity.type()
+              + " with '"
+              + shortened(bad.tag().value())
+              + "' where a number up to 1e9 should be",
           bad.tag().line());
     } catch (ShapeException impossible) {
       faults.broken(entity.type() + ", " + impossible.sentence(), entity.line());

@@ -120,22 +120,36 @@ public final class SolidFile {
           "export the body again with its faces outwards");
     }
     if (facts.solid().isPresent() && facts.bodies() > 1) {
-      problems.add(
-          new Problem(
-              ProblemCode.DRAWING_DOUBT,
-              Severity.ASK,
-              Place.file(file),
-              "drawing",
-              "",
-              "",
-              facts.bodies() + " separate bodies in one file; reckoned all together",
-              "one piece to a file; answer keep if they are one piece",
-              Meanwhile.GATE_SHUT,
-              "",
-              "",
-              "",
-              Problem.NO_DUE));
+      doubt(
+          facts.bodies() + " separate bodies in one file; reckoned all together",
+          "one piece to a file; answer keep if they are one piece");
     }
+    if (facts.solid().isPresent() && facts.sharedEdges() > 0) {
+      doubt(
+          facts.sharedEdges()
+              + " edge(s) at which more than two triangles meet: bodies that touch, or one drawn"
+              + " twice; what lies between them was reckoned as coated, and metal may be counted"
+              + " twice",
+          "export one closed body; answer keep if the figures are right");
+    }
+  }
+
+  private void doubt(String why, String remedy) {
+    problems.add(
+        new Problem(
+            ProblemCode.DRAWING_DOUBT,
+            Severity.ASK,
+            Place.file(file),
+            "drawing",
+            "",
+            "",
+            why,
+            remedy,
+            Meanwhile.GATE_SHUT,
+            "",
+            "",
+            "",
+            Problem.NO_DUE));
   }
 
   private void add(ProblemCode code, String why, String remedy) {

@@ -13,6 +13,7 @@ import spangle.part.Solid;
  * @param bodies surfaces that lie in no other
  * @param openEdges edges at which the surface ends
  * @param turnedEdges edges between triangles that face opposite ways
+ * @param sharedEdges edges at which more than two triangles meet
  * @param flatTriangles triangles without area, left out
  * @param insideOut whether an outer surface faced inwards and was taken the other way
  * @param doubtfulVoids inner surfaces that face outwards like a body of their own
@@ -26,6 +27,7 @@ public record MeshFacts(
     int bodies,
     int openEdges,
     int turnedEdges,
+    int sharedEdges,
     int flatTriangles,
     boolean insideOut,
     int doubtfulVoids,

@@ -76,6 +76,7 @@ final class MeshSurvey {
         bodies,
         seams.open,
         seams.turned,
+        seams.shared,
         leftOut,
         insideOut,
         doubtful,

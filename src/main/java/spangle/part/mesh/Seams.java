@@ -15,6 +15,9 @@ final class Seams {
   /** Edges along which two triangles run the same way: one of them faces the wrong way. */
   final int turned;
 
+  /** Edges at which more than two triangles meet: surfaces touch there, or lie on one another. */
+  final int shared;
+
   Seams(Joints joints, boolean[] left) {
     int kept = 0;
     for (boolean l : left) {
@@ -37,6 +40,7 @@ final class Seams {
     Arrays.sort(edges);
     int openEdges = 0;
     int turnedEdges = 0;
+    int sharedEdges = 0;
     for (int i = 0; i < edges.length; ) {
       int j = i;
       int back = 0;
@@ -49,11 +53,14 @@ final class Seams {
         openEdges++;
       } else if (2 * back != all) {
         turnedEdges++;
+      } else if (all > 2) {
+        sharedEdges++;
       }
       i = j;
     }
     open = openEdges;
     turned = turnedEdges;
+    shared = sharedEdges;
   }
 
   boolean closed() {

@@ -56,6 +56,16 @@ class SolidFileTest {
     assertThat(problems.list()).isEmpty();
   }
 
+  /** The same body twice doubles its figures; two that touch count the face between them. */
+  @Test
+  void bodiesThatTouchOrAreDrawnTwiceAreAskedAbout() {
+    solid(box().box(10, 20, 30, 100, 50, 20, true).binary());
+    assertThat(said()).containsExactly("ask drawing-doubt");
+    assertThat(why(ProblemCode.DRAWING_DOUBT)).startsWith("18 edge(s) at which more than two");
+    solid(box().box(110, 20, 30, 40, 50, 20, true).binary());
+    assertThat(problems.list().get(1).why()).startsWith("5 edge(s) at which more than two");
+  }
+
   @Test
   void aFineBallNearsTheRoundOne() {
     Solid ball = solid(new StlText().ball(50, 96).binary());
