@@ -1,6 +1,7 @@
 package spangle.intake.brief;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,6 +39,7 @@ final class LegMaker {
   private final WeekInput input;
   private final LineMaker lines;
   private final Draws draws;
+  private final Map<String, OvenDwells> ovens = new HashMap<>();
 
   LegMaker(WeekInput input, LineMaker lines, Draws draws) {
     this.input = input;
@@ -295,8 +297,13 @@ final class LegMaker {
   }
 
   private OvenDwells ovens(ShopLine line) {
-    return new OvenDwells(
-        LineMaker.ovens(line), LineMaker.settings(line), input.shop().defaults().heatUpMinPerMm());
+    return ovens.computeIfAbsent(
+        line.id(),
+        id ->
+            new OvenDwells(
+                LineMaker.ovens(line),
+                LineMaker.settings(line),
+                input.shop().defaults().heatUpMinPerMm()));
   }
 
   private static LegOrStop leg(

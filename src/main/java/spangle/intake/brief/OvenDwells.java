@@ -1,7 +1,9 @@
 package spangle.intake.brief;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import spangle.coating.heat.ConvectionRadiation;
 import spangle.coating.heat.CurePoint;
 import spangle.coating.heat.CureWindow;
@@ -32,6 +34,11 @@ final class OvenDwells {
   private final List<Setting> settings;
   private final double ruleMinPerMm;
 
+  /** Lists have thousands of parts of a few thicknesses: each question is reckoned once. */
+  private final Map<Asked, List<Dwell>> known = new HashMap<>();
+
+  private record Asked(Walls walls, CureWindow window) {}
+
   OvenDwells(List<OvenProfile> ovens, List<Setting> settings, double ruleMinPerMm) {
     this.ovens = List.copyOf(ovens);
     this.settings = List.copyOf(settings);
@@ -40,13 +47,17 @@ final class OvenDwells {
 
   /** Windows of a coat of powder or force-dried paint, one per setting at which it cures. */
   List<Dwell> cure(Walls walls, CureWindow window) {
+    return known.computeIfAbsent(new Asked(walls, window), this::reckoned);
+  }
+
+  private List<Dwell> reckoned(Asked asked) {
     List<Dwell> dwells = new ArrayList<>();
     for (Setting setting : settings) {
       double least = 0;
       double most = Double.MAX_VALUE;
       for (OvenProfile oven : ovens) {
-        PlanDwell thick = dwell(oven, walls.thickest(), window, setting.celsius());
-        PlanDwell thin = dwell(oven, walls.thinnest(), window, setting.celsius());
+        PlanDwell thick = dwell(oven, asked.walls.thickest(), asked.window, setting.celsius());
+        PlanDwell thin = dwell(oven, asked.walls.thinnest(), asked.window, setting.celsius());
         least = Math.max(least, thick.minMin() + oven.recoveryMin());
         most = Math.min(most, Math.min(LONGEST_MIN, thin.maxMin() + oven.recoveryMin()));
       }
@@ -54,7 +65,7 @@ final class OvenDwells {
         dwells.add(new Dwell(setting.index(), (int) Math.ceil(least), (int) Math.floor(most)));
       }
     }
-    return dwells;
+    return List.copyOf(dwells);
   }
 
   /** Window of the degassing bake: the first setting hot enough; zinc does not overbake. */

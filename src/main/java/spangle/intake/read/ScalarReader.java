@@ -11,6 +11,7 @@ import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
 import spangle.intake.week.Told;
+import spangle.measure.Figures;
 import spangle.measure.MeasureException;
 import spangle.measure.Numbers;
 import spangle.measure.Quantities;
@@ -27,6 +28,8 @@ final class ScalarReader {
   /** Marks that drawings and lists have in names; none of them starts a formula or a path. */
   private static final String MARKS = "-_./#+(),&'";
 
+  private static final String NO_SENSE = "the value is outside what makes sense";
+  private static final double UM_PER_MIL = 25.4;
   private static final Set<String> METRIC = Set.of("mm", "cm", "dm", "m");
   private static final Pattern BARE_FRACTION = Pattern.compile("(?:[0-9]+[ -])?[0-9]+/[0-9]+");
 
@@ -103,10 +106,21 @@ final class ScalarReader {
       return OptionalDouble.empty();
     }
     if (!range.holds(value)) {
-      outOfRange(key, scalar, range.words(kind.houseUnit()));
+      outOfRange(key, scalar, range.words(kind.houseUnit()), otherReading(kind, value, range));
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(value);
+  }
+
+  /** What a value beyond its range would be in the unit it is most often mistaken for. */
+  private static String otherReading(QuantityKind kind, double value, Range range) {
+    return kind == QuantityKind.FILM && range.holds(value * UM_PER_MIL)
+        ? "as written it is "
+            + Figures.upTo(value, 1)
+            + " um; as mil it would be "
+            + Figures.upTo(value * UM_PER_MIL, 0)
+            + " um"
+        : NO_SENSE;
   }
 
   private static boolean isNumber(String text) {
@@ -136,20 +150,20 @@ final class ScalarReader {
       return OptionalDouble.empty();
     }
     if (!range.holds(value)) {
-      outOfRange(key, scalar, range.words(""));
+      outOfRange(key, scalar, range.words(""), NO_SENSE);
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(value);
   }
 
-  private void outOfRange(String key, Datum.Scalar scalar, String limit) {
+  private void outOfRange(String key, Datum.Scalar scalar, String limit, String why) {
     notes.add(
         ProblemCode.OUT_OF_RANGE,
         scalar.place(),
         key,
         scalar.text(),
         limit,
-        "the value is outside what makes sense",
+        why,
         "check the value and its unit");
   }
 
@@ -168,7 +182,7 @@ final class ScalarReader {
     }
     int value = Integer.parseInt(digits);
     if (value < min || value > max) {
-      outOfRange(key, scalar, min + " to " + max);
+      outOfRange(key, scalar, min + " to " + max, NO_SENSE);
       return OptionalInt.empty();
     }
     return OptionalInt.of(value);

@@ -215,6 +215,18 @@ class OtherPeoplesWeeksTest {
     assertThat(reading.rows().refused()).isEqualTo(1);
   }
 
+  /** 2.8 mil is a film of 71 um; 2.8 um is none. Both readings are shown. */
+  @Test
+  void aFilmInMilsWithoutItsUnitIsRefusedWithBothReadings() {
+    WeekReader.Reading reading =
+        read(
+            "job,part,qty,material,thickness_mm,shape,film_um,route,finish,due\n"
+                + "J-1,A,4,steel,3,plate 160x120 mm,2.8,powder,P-GREY,fri\n");
+    assertThat(codes(reading)).containsExactly("out-of-range 2.8");
+    assertThat(reading.problems().get(0).why())
+        .isEqualTo("as written it is 2.8 um; as mil it would be 71 um");
+  }
+
   @Test
   void aMassStandsInWhicheverColumnHasIt() {
     WeekReader.Reading reading =
