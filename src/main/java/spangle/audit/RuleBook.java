@@ -47,6 +47,7 @@ public final class RuleBook {
           new LongestWait(),
           new NotBeforeReady(),
           new LegAfterLeg(),
+          new NothingHalfDone(),
           new CarrierInOnePlace(),
           new CarriersEnough(),
           new SuppliesThere(),

@@ -78,12 +78,21 @@ public record Lot(
     return with(finish, otherWeight);
   }
 
+  /** The same lot, before which the leg ahead may be done even where this one finds no place. */
+  public Lot startedAnyway() {
+    return with(finish, weight, after.map(Chain::anyway));
+  }
+
   /** The same lot with another finish. */
   public Lot with(Finish other) {
     return with(other, weight);
   }
 
   private Lot with(Finish itsFinish, int itsWeight) {
+    return with(itsFinish, itsWeight, after);
+  }
+
+  private Lot with(Finish itsFinish, int itsWeight, Optional<Chain> itsAfter) {
     return new Lot(
         id,
         jobId,
@@ -91,7 +100,7 @@ public record Lot(
         label,
         pieces,
         leg,
-        after,
+        itsAfter,
         lineId,
         itsFinish,
         alone,

@@ -60,6 +60,7 @@ final class Tidy {
   }
 
   PlanWriter writer(List<PlannedBatch> earlier) {
-    return new PlanWriter(plan, outside, earlier);
+    HalfDone.Rest rest = HalfDone.without(plan, outside);
+    return new PlanWriter(rest.plan(), rest.outside(), earlier);
   }
 }

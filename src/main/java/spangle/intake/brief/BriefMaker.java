@@ -60,6 +60,9 @@ public final class BriefMaker {
     List<LineSpec> lineSpecs = input.shop().lines().stream().map(lines::line).toList();
     List<CarrierSpec> carriers =
         input.shop().lines().stream().flatMap((ShopLine l) -> lines.carriers(l).stream()).toList();
+    if (input.shop().defaults().startHalfRoutes()) {
+      lots.replaceAll(Lot::startedAnyway);
+    }
     PowderLots.Kept kept = PowderLots.keep(lots, input.kits(), input.catalogue(), standing);
     Brief brief =
         new Brief(

@@ -341,7 +341,8 @@ final class ShopReader {
             d.quantityOr("hook_area", QuantityKind.AREA, Range.of(0, 1), built.hookAreaM2()),
             d.wholeOr("shelf_months", 1, 120, built.shelfMonths()),
             d.quantityOr(
-                "part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()));
+                "part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()),
+            d.told("start_half_routes").yes());
     d.finish();
     return read;
   }

@@ -15,6 +15,8 @@ package spangle.intake.week;
  * @param hookAreaM2 coated area of one hook, m2 (4 mm wire, 300 mm long)
  * @param shelfMonths shelf life where the data sheet says nothing
  * @param partCoolC warmest a part may enter a booth, C
+ * @param startHalfRoutes whether work is galvanized or primed though the step after it finds no
+ *     place in the plan and its surface has to be made ready again then
  */
 public record Defaults(
     double powderUse,
@@ -27,8 +29,9 @@ public record Defaults(
     int degasMin,
     double hookAreaM2,
     int shelfMonths,
-    double partCoolC) {
+    double partCoolC,
+    boolean startHalfRoutes) {
   /** The built-in ones. */
   public static final Defaults BUILT_IN =
-      new Defaults(0.6, 0.75, 3, 240, 120, 720, 30, 60, 0.00377, 12, 38);
+      new Defaults(0.6, 0.75, 3, 240, 120, 720, 30, 60, 0.00377, 12, 38, false);
 }
