@@ -104,6 +104,9 @@ public final class PlanShelf {
               "version " + file.version(),
               "a plan from the beginning of the week has the letter " + PlanHistory.FIRST));
     }
+    if (file.replanned().isEmpty()) {
+      findings.addAll(GateProof.of(file, week, overlay));
+    }
     if (changed.isEmpty() && file.replanned().isEmpty()) {
       findings.addAll(BriefProof.of(file, week, overlay));
     }

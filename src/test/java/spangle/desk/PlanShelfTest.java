@@ -162,7 +162,8 @@ class PlanShelfTest {
             b.supplies(),
             b.goals(),
             b.frozen(),
-            b.announced());
+            b.announced(),
+            b.baths());
     Plan plan =
         new Plan(batches, file.plan().leftOut(), file.plan().figures(), file.plan().solve());
     return new PlanFile(
