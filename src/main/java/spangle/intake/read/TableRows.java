@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.Problem;
@@ -17,6 +20,9 @@ import spangle.intake.source.Near;
 final class TableRows {
   private static final int HEADING_WITHIN = 40;
   private static final int FEWEST_KNOWN = 3;
+
+  private static final Pattern CUSTOMER =
+      Pattern.compile("(?:customer|client|kunde)\\s*[:=-]\\s*(\\S.*)", Pattern.CASE_INSENSITIVE);
 
   private final Grid grid;
   private final Map<String, String> learned;
@@ -62,6 +68,7 @@ final class TableRows {
     headings = joined.orElse(headings);
     List<String> keys = keys(headings, below);
     List<Datum.Group> groups = new ArrayList<>();
+    Optional<Datum.Scalar> customer = Optional.empty();
     for (int i = joined.isPresent() ? 1 : 0; i < below.size(); i++) {
       Grid.Row row = below.get(i);
       if (isHeadings(row)) {
@@ -74,8 +81,10 @@ final class TableRows {
           headings = again;
           keys = keys(headings, below.subList(i + 1, below.size()));
         }
+      } else if (customer(row).isPresent()) {
+        customer = customer(row);
       } else if (!row.isBlank()) {
-        groups.add(group(row, keys));
+        groups.add(group(row, keys, customer));
       }
     }
     return groups;
@@ -230,7 +239,19 @@ final class TableRows {
             Problem.NO_DUE));
   }
 
-  private Datum.Group group(Grid.Row row, List<String> keys) {
+  /** A line of its own that names the customer of the rows below it. */
+  private static Optional<Datum.Scalar> customer(Grid.Row row) {
+    List<Datum.Scalar> said = row.cells().stream().filter(cell -> !cell.isBlank()).toList();
+    if (said.size() != 1) {
+      return Optional.empty();
+    }
+    Matcher named = CUSTOMER.matcher(said.get(0).text().strip());
+    return named.matches()
+        ? Optional.of(new Datum.Scalar(said.get(0).place(), named.group(1)))
+        : Optional.empty();
+  }
+
+  private Datum.Group group(Grid.Row row, List<String> keys, Optional<Datum.Scalar> customer) {
     Map<String, Datum.Entry> entries = new LinkedHashMap<>();
     for (int i = 0; i < row.cells().size(); i++) {
       Datum.Scalar cell = row.cells().get(i);
@@ -246,14 +267,18 @@ final class TableRows {
         }
         continue;
       }
-      Datum.Entry before = entries.get(key);
-      boolean empty =
-          before == null || (before.value() instanceof Datum.Scalar scalar && scalar.isBlank());
-      if (empty) {
+      if (!says(entries.get(key))) {
         entries.put(key, new Datum.Entry(cell.place(), cell));
       }
     }
+    if (customer.isPresent() && !says(entries.get("customer"))) {
+      entries.put("customer", new Datum.Entry(customer.get().place(), customer.get()));
+    }
     return new Datum.Group(rowPlace(row.place()), entries);
+  }
+
+  private static boolean says(Datum.@Nullable Entry entry) {
+    return entry != null && !(entry.value() instanceof Datum.Scalar scalar && scalar.isBlank());
   }
 
   private void beside(Datum.Scalar cell) {

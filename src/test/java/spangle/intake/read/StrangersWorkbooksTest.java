@@ -230,6 +230,27 @@ class StrangersWorkbooksTest {
     assertThat(reading.rows().read()).isEqualTo(3);
   }
 
+  /** Lists in sections have the customer in a line above his parts. */
+  @Test
+  void aLineThatNamesTheCustomerHoldsForTheRowsBelowIt() {
+    WeekReader.Reading reading =
+        read(
+            book -> {
+              Sheet sheet = book.createSheet("list");
+              row(sheet, 0, HEADINGS);
+              row(sheet, 1, part("A"));
+              row(sheet, 2, "Customer: Lock Keeper");
+              Object[] second = part("B");
+              second[0] = "J-10";
+              row(sheet, 3, second);
+            });
+    assertThat(said(reading)).isEmpty();
+    assertThat(reading.rows().read()).isEqualTo(3);
+    assertThat(reading.input().orElseThrow().jobs())
+        .extracting(job -> job.id() + " " + job.customer())
+        .containsExactlyInAnyOrder("J-1 Pilot House", "J-9 ", "J-10 Lock Keeper");
+  }
+
   @Test
   void aNoteApartFromTheTableIsAskedAboutAndTheRowIsRead() {
     WeekReader.Reading reading =
