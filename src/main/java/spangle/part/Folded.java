@@ -18,7 +18,12 @@ public record Folded(Box sizeMm, List<Corner> corners) {
    * @param yMm along the width
    * @param zMm along the height
    */
-  public record Corner(double xMm, double yMm, double zMm) {}
+  public record Corner(double xMm, double yMm, double zMm) {
+    /** The same with every length multiplied. */
+    Corner times(double factor) {
+      return new Corner(xMm * factor, yMm * factor, zMm * factor);
+    }
+  }
 
   /** Copies the list. */
   public Folded {
@@ -33,9 +38,6 @@ public record Folded(Box sizeMm, List<Corner> corners) {
   /** The same with every length multiplied. */
   Folded times(double factor) {
     return new Folded(
-        Require.times(sizeMm, factor),
-        corners.stream()
-            .map(c -> new Corner(c.xMm() * factor, c.yMm() * factor, c.zMm() * factor))
-            .toList());
+        Require.times(sizeMm, factor), corners.stream().map(c -> c.times(factor)).toList());
   }
 }

@@ -1,5 +1,6 @@
 package spangle.part;
 
+import java.util.List;
 import spangle.measure.Box;
 
 /**
@@ -11,17 +12,32 @@ import spangle.measure.Box;
  * @param voids number of inner spaces
  * @param voidMm3 volume of the inner spaces
  * @param envelopeMm outside size
+ * @param corners points whose convex outlines along x, y and z are the body's; none where only the
+ *     size is known
  */
 public record Solid(
-    double outerMm2, double voidMm2, double metalMm3, int voids, double voidMm3, Box envelopeMm)
+    double outerMm2,
+    double voidMm2,
+    double metalMm3,
+    int voids,
+    double voidMm3,
+    Box envelopeMm,
+    List<Folded.Corner> corners)
     implements Shape {
   /** Checks the figures against each other. */
   public Solid {
+    corners = List.copyOf(corners);
     Require.positive(outerMm2, "outer surface in mm2");
     Require.notNegative(voidMm2, "surface of voids in mm2");
     Require.positive(metalMm3, "metal volume in mm3");
     Require.notNegative(voids, "number of voids");
     Require.notNegative(voidMm3, "volume of voids in mm3");
+  }
+
+  /** A body of which only the outside size is known. */
+  public Solid(
+      double outerMm2, double voidMm2, double metalMm3, int voids, double voidMm3, Box envelopeMm) {
+    this(outerMm2, voidMm2, metalMm3, voids, voidMm3, envelopeMm, List.of());
   }
 
   @Override
@@ -33,7 +49,8 @@ public record Solid(
         metalMm3 * square * factor,
         voids,
         voidMm3 * square * factor,
-        Require.times(envelopeMm, factor));
+        Require.times(envelopeMm, factor),
+        corners.stream().map(c -> c.times(factor)).toList());
   }
 
   @Override

@@ -14,13 +14,15 @@ import spangle.intake.week.ShapeWords;
 import spangle.intake.week.WeekInput;
 import spangle.measure.Box;
 import spangle.part.FlatPattern;
+import spangle.part.Folded;
 import spangle.part.Shape;
+import spangle.part.Solid;
 import spangle.plan.PartFacts;
 
 /**
  * Real outlines of parts where their shape tells more than the outside size: round parts, angles,
- * channels, flat patterns drawn with their bends. Where the file gives an outside size of its own,
- * that size counts.
+ * channels, flat patterns drawn with their bends, bodies of triangles. Where the file gives an
+ * outside size of its own, that size counts.
  */
 public final class PartBodies {
   private final Map<String, PartLine> lines = new HashMap<>();
@@ -69,24 +71,30 @@ public final class PartBodies {
         .flatMap(
             line ->
                 line.body().drawn().isPresent()
-                    ? folded(line.body().drawn().get(), part.envelopeMm())
+                    ? drawn(line.body().drawn().get(), part.envelopeMm())
                     : line.body().shape().flatMap(s -> outline(s, line)))
         .orElseGet(() -> Body.of(part.envelopeMm()));
   }
 
-  /** The bent sheet in its hull; its size stays the one that is planned with. */
-  private static Optional<Body> folded(Shape drawn, Box size) {
-    return drawn instanceof FlatPattern flat
-        ? flat.folded()
-            .filter(f -> !f.corners().isEmpty())
-            .map(
-                f ->
-                    Body.points(
-                        f.corners().stream()
-                            .map(c -> new double[] {c.xMm(), c.yMm(), c.zMm()})
-                            .toList()))
-            .map(hull -> new Body(size, hull.lays(), hull.points()))
+  /** What is drawn, in its hull; its size stays the one that is planned with. */
+  private static Optional<Body> drawn(Shape drawn, Box size) {
+    if (drawn instanceof FlatPattern flat) {
+      return flat.folded()
+          .flatMap(f -> hull(f.corners()))
+          .map(h -> new Body(size, h.lays(), h.points()));
+    }
+    // Only the outlines along its axes are known: rolled, it counts as its box.
+    return drawn instanceof Solid body
+        ? hull(body.corners()).map(h -> new Body(size, h.lays()))
         : Optional.empty();
+  }
+
+  private static Optional<Body> hull(List<Folded.Corner> corners) {
+    return corners.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Body.points(
+                corners.stream().map(c -> new double[] {c.xMm(), c.yMm(), c.zMm()}).toList()));
   }
 
   private static Optional<Body> outline(ShapeWords shape, PartLine line) {

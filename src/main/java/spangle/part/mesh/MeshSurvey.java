@@ -1,7 +1,9 @@
 package spangle.part.mesh;
 
+import java.util.List;
 import java.util.Optional;
 import spangle.measure.Box;
+import spangle.part.Folded;
 import spangle.part.Solid;
 import spangle.part.mesh.Shells.Shell;
 
@@ -81,7 +83,7 @@ final class MeshSurvey {
         insideOut,
         doubtful,
         welded,
-        closed ? solid(shells, size.get()) : Optional.empty());
+        closed ? solid(shells, size.get(), Outline.of(triangles)) : Optional.empty());
   }
 
   private Optional<Box> size() {
@@ -103,7 +105,7 @@ final class MeshSurvey {
     return count;
   }
 
-  private static Optional<Solid> solid(Shells shells, Box size) {
+  private static Optional<Solid> solid(Shells shells, Box size, List<Folded.Corner> corners) {
     double outer = 0;
     double inner = 0;
     double metal = 0;
@@ -119,7 +121,7 @@ final class MeshSurvey {
       voids += isVoid ? 1 : 0;
     }
     return outer > 0 && metal > 0
-        ? Optional.of(new Solid(outer, inner, metal, voids, Math.max(0, hollow), size))
+        ? Optional.of(new Solid(outer, inner, metal, voids, Math.max(0, hollow), size, corners))
         : Optional.empty();
   }
 }
