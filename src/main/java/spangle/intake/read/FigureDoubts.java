@@ -1,7 +1,9 @@
 package spangle.intake.read;
 
+import java.util.Collections;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Place;
@@ -12,6 +14,8 @@ import spangle.intake.source.Datum;
 import spangle.intake.week.Body;
 import spangle.intake.week.Metal;
 import spangle.intake.week.PieceFigures;
+import spangle.intake.week.ShapeWords;
+import spangle.measure.Figures;
 import spangle.measure.QuantityKind;
 import spangle.part.Agreement;
 import spangle.part.AreaMassCheck;
@@ -26,6 +30,14 @@ import spangle.part.Trap;
  * job.
  */
 final class FigureDoubts {
+  private static final Set<ShapeWords.Form> FLAT =
+      Set.of(ShapeWords.Form.PLATE, ShapeWords.Form.BLANK);
+
+  /** Nobody cuts sheet narrower than so many times its thickness (common practice). */
+  private static final double LEAST_SIDES = 3;
+
+  private static final double MM_PER_INCH = 25.4;
+
   private FigureDoubts() {}
 
   /**
@@ -56,6 +68,59 @@ final class FigureDoubts {
         note(fields, doubt);
       }
     }
+  }
+
+  /**
+   * Notes a flat blank with a side under three thicknesses, or a piece that is thinner than its
+   * sheet: a size in inches or in metres, or a point that parts thousands. Where area or mass are
+   * written, they tell.
+   */
+  static void noteTiny(Fields fields, Metal metal, Body body) {
+    if (body.areaM2().isPresent() || body.massKg().isPresent()) {
+      return;
+    }
+    double thickness = metal.thicknessMm();
+    if (body.shape().filter(s -> FLAT.contains(s.form())).isPresent()) {
+      double side = Collections.min(body.shape().orElseThrow().sizesMm());
+      if (side < LEAST_SIDES * thickness) {
+        tiny(fields, "shape", side, thickness);
+      }
+    }
+    if (body.sizeMm().isPresent() && body.sizeMm().get().shortestMm() < 0.9 * thickness) {
+      tiny(fields, "length", body.sizeMm().get().shortestMm(), thickness);
+    }
+  }
+
+  private static void tiny(Fields fields, String field, double side, double thickness) {
+    Optional<Datum.Scalar> scalar =
+        field.equals("shape")
+            ? fields.scalar("shape")
+            : fields.quantityScalar("length", QuantityKind.LENGTH);
+    fields
+        .notes()
+        .add(
+            new Problem(
+                ProblemCode.UNIT_DOUBT,
+                Severity.ASK,
+                scalar.map(Datum.Scalar::place).orElse(fields.place()),
+                field,
+                scalar.map(Datum.Scalar::text).orElse(""),
+                "sides of sheet over " + Figures.upTo(LEAST_SIDES * thickness, 2) + " mm",
+                "a side of "
+                    + Figures.upTo(side, 3)
+                    + " mm is hardly more than the sheet of "
+                    + Figures.upTo(thickness, 2)
+                    + " mm is thick: in inches it would be "
+                    + Figures.upTo(side * MM_PER_INCH, 1)
+                    + " mm, with a point that parts thousands "
+                    + Figures.upTo(side * 1000, 0)
+                    + " mm",
+                "measure one side, then answer with the size and its unit, or keep",
+                Meanwhile.GATE_SHUT,
+                "",
+                "",
+                "",
+                Problem.NO_DUE));
   }
 
   private static boolean lessThanShape(Agreement.Doubt doubt, Given given) {

@@ -150,6 +150,7 @@ final class PartRow {
     if (!fields.notes().refused()) {
       int pieces = Math.max(1, qty.orElse(1));
       FigureDoubts.note(fields, metal, body, pieces, hollows.welded().yes());
+      FigureDoubts.noteTiny(fields, metal, body);
     }
     if (wanted.route().zinc() && metal.material() == Material.STEEL) {
       SteelDoubts.note(fields, metal);

@@ -227,6 +227,29 @@ class OtherPeoplesWeeksTest {
         .isEqualTo("as written it is 2.8 um; as mil it would be 71 um");
   }
 
+  /** 1.250 x 600 of 3 mm sheet is 1250, or inches, or a slip: never a strip of 1.25 mm. */
+  @Test
+  void aSideUnderThreeThicknessesIsAskedAboutWithItsReadings() {
+    String headings =
+        "job,part,qty,material,thickness_mm,shape,mass_kg,length_mm,width_mm,height_mm,";
+    WeekReader.Reading reading =
+        read(
+            headings
+                + "route,finish,due\n"
+                + "J-1,A,4,steel,3,plate 1.250x600 mm,,,,,powder,P-GREY,fri\n"
+                + "J-1,B,4,steel,3,plate 9x600 mm,,,,,powder,P-GREY,fri\n"
+                + "J-1,C,4,steel,3,blank 160x120 mm,,1.25,600,50,powder,P-GREY,fri\n"
+                + "J-1,D,4,steel,3,bar 8x300 mm,,,,,powder,P-GREY,fri\n");
+    assertThat(codes(reading))
+        .containsExactlyInAnyOrder("unit-doubt plate 1.250x600 mm", "unit-doubt 1.25");
+    assertThat(reading.problems())
+        .filteredOn(p -> p.field().equals("shape"))
+        .extracting(p -> p.why())
+        .singleElement()
+        .asString()
+        .contains("1.25 mm is hardly more", "in inches it would be 31.8 mm", "thousands 1250 mm");
+  }
+
   @Test
   void aMassStandsInWhicheverColumnHasIt() {
     WeekReader.Reading reading =
