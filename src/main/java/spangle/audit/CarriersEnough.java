@@ -2,10 +2,15 @@ package spangle.audit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import spangle.plan.CarrierSpec;
 
-/** Never more carriers of a kind in use than the shop owns. */
+/**
+ * Never more carriers of a kind in use than the shop owns. Where the floor reported one carrier
+ * with two loads at once, it is one carrier.
+ */
 final class CarriersEnough extends Rule {
   CarriersEnough() {
     super(
@@ -27,9 +32,15 @@ final class CarriersEnough extends Rule {
         }
       }
       steps.sort(Comparator.comparingInt(Step::atMin).thenComparingInt(Step::change));
-      int inUse = 0;
+      int planned = 0;
+      Map<Integer, Integer> reported = new HashMap<>();
       for (Step step : steps) {
-        inUse += step.change();
+        if (step.load().frozen()) {
+          count(reported, step.load().load().carrierNumber(), step.change());
+        } else {
+          planned += step.change();
+        }
+        int inUse = planned + reported.size();
         if (step.change() > 0 && inUse > carrier.owned() && !step.load().frozen()) {
           findings.add(
               step.load().id(),
@@ -43,6 +54,15 @@ final class CarriersEnough extends Rule {
                   + carrier.owned());
         }
       }
+    }
+  }
+
+  private static void count(Map<Integer, Integer> loads, int carrier, int change) {
+    int now = loads.getOrDefault(carrier, 0) + change;
+    if (now == 0) {
+      loads.remove(carrier);
+    } else {
+      loads.put(carrier, now);
     }
   }
 }

@@ -122,6 +122,32 @@ class RouteAndResourceRulesTest {
         off);
   }
 
+  @Test
+  void aRackReportedWithTwoLoadsIsOneRack() {
+    PlannedBatch held =
+        bake(
+            "oven-1 #1",
+            "oven-1",
+            0,
+            375,
+            395,
+            load("P01", "rack", "A")
+                .visit("hang", 360, 370)
+                .visit("booth", 370, 375)
+                .visit("unload", 480, 485)
+                .row("A", 4, 60));
+    PlannedBatch later =
+        bake("oven-1 #2", "oven-1", 0, 445, 465, simpleLoad("P03", 430, "C").number(2));
+    BriefBuilder same =
+        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(held, behind(1, 410));
+    keeps(same, held, later, behind(1, 410));
+    BriefBuilder two =
+        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(held, behind(2, 410));
+    assertThat(Audited.findings(two, held, later, behind(2, 410)))
+        .extracting(Finding::rule)
+        .contains("carriers-enough");
+  }
+
   private static CarrierSpec owned(CarrierSpec c, int owned, int stripAfter, int stripMin) {
     return new CarrierSpec(
         c.id(),
