@@ -53,19 +53,28 @@ final class Pencil {
 
   /** Words with a white rim, readable on any line. */
   void words(double x, double y, double size, String anchor, boolean bold, String text) {
+    words(x, y, size, anchor, bold, size / 2.5, text);
+  }
+
+  private void words(
+      double x, double y, double size, String anchor, boolean bold, double rim, String text) {
     out.append(
         Mark.text(x, y)
             .put("font-family", FONT)
             .at("font-size", size)
             .put("text-anchor", anchor)
-            .rim(size / 2.5)
+            .rim(rim)
             .put("fill", "#000")
             .maybe("font-weight", bold ? "bold" : "")
             .around(text));
   }
 
-  /** A line with a stroke at each end and words in its middle. */
+  /**
+   * A line with a stroke at each end and words in its middle. The line stops at the words: between
+   * two of them it would read as a minus.
+   */
   void measure(double x1, double y1, double x2, double y2, double size, String text) {
+    double rim = 0.9 * size;
     line(x1, y1, x2, y2, 1, "");
     boolean level = Math.abs(y1 - y2) < 1e-9;
     double tick = 5;
@@ -84,12 +93,12 @@ final class Pencil {
         1.4,
         "");
     if (level) {
-      words((x1 + x2) / 2, y1 + size * 0.35, size, "middle", false, text);
+      words((x1 + x2) / 2, y1 + size * 0.35, size, "middle", false, rim, text);
     } else {
       double x = x1;
       double y = (y1 + y2) / 2;
       out.append(Mark.of("g").put("transform", Svg.turned(-90, x, y)).open());
-      words(x, y + size * 0.35, size, "middle", false, text);
+      words(x, y + size * 0.35, size, "middle", false, rim, text);
       out.append("</g>");
     }
   }

@@ -133,4 +133,13 @@ class KettleDrawingTest {
             HolePlaces.of(hung));
     assertThat(sketch).contains(">vent<", ">drain<", "1.2 m3", "120 mm");
   }
+
+  /** A blank is 0.28 of the size and its comma as much: a narrower rim lets the line through. */
+  @Test
+  void aLineOfMeasureStopsAtItsWords() {
+    Pencil pencil = new Pencil();
+    pencil.measure(0, 0, 500, 0, 10, "4159.6, 40.4 to spare");
+    pencil.measure(0, 0, 0, 500, 10, "1718.6, 181.4 to spare");
+    assertThat(pencil.svg(500, 500, "measures").split("stroke-width=\"9\"", -1)).hasSize(3);
+  }
 }
