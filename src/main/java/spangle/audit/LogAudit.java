@@ -21,6 +21,7 @@ public final class LogAudit {
           new ReleasedWithReason(),
           new NoPieceLost(),
           new ReworkPlanned(),
+          new CoatsCounted(),
           new GatesShut(),
           new OutOfUse(),
           new NothingInThePast());
@@ -85,8 +86,15 @@ public final class LogAudit {
    * @param partId the part
    * @param ordered pieces
    * @param held pieces by shut gate
+   * @param mostCoats coats of the last colour a piece may bear
    */
-  public record PartOrder(String jobId, String partId, int ordered, Map<String, Integer> held) {
+  public record PartOrder(
+      String jobId, String partId, int ordered, Map<String, Integer> held, int mostCoats) {
+    /** A part whose coats are not counted, as zinc is not. */
+    public PartOrder(String jobId, String partId, int ordered, Map<String, Integer> held) {
+      this(jobId, partId, ordered, held, Integer.MAX_VALUE);
+    }
+
     /** Copies the map. */
     public PartOrder {
       held = Map.copyOf(held);
@@ -99,6 +107,11 @@ public final class LogAudit {
           .mapToInt(Map.Entry::getValue)
           .max()
           .orElse(0);
+    }
+
+    /** Rejected pieces that wait to be stripped. */
+    int heldToStrip() {
+      return held.getOrDefault("rework-strip", 0);
     }
 
     int notArrived() {

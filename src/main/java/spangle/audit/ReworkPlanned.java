@@ -19,13 +19,14 @@ final class ReworkPlanned implements LogRule {
 
   @Override
   public String words() {
-    return "Rejected pieces go round once more: as many as were rejected, none twice.";
+    return "Rejected pieces go round once more: as many as were rejected, none twice; those that bear"
+        + " all the coats they may, once they are stripped.";
   }
 
   @Override
   public void check(LogAudit.Case found, Findings findings) {
     for (Event event : found.events()) {
-      if (event.kind() != EventKind.REJECTED) {
+      if (event.kind() != EventKind.REJECTED || fullOfCoats(found, event)) {
         continue;
       }
       String name = event.job() + "/" + event.part() + "#r" + event.number();
@@ -40,6 +41,54 @@ final class ReworkPlanned implements LogRule {
         findings.add(name, rejected + " pieces were rejected, " + again + " are planned once more");
       }
     }
+    found.parts().forEach(part -> stripped(found, part, findings));
+  }
+
+  private static boolean fullOfCoats(LogAudit.Case found, Event event) {
+    int coats = event.figures().coats().orElse(1);
+    return found.parts().stream()
+        .anyMatch(
+            p ->
+                p.jobId().equals(event.job())
+                    && p.partId().equals(event.part())
+                    && coats >= p.mostCoats());
+  }
+
+  /** Pieces that bear all they may wait to be stripped, or are bare and planned again. */
+  private static void stripped(LogAudit.Case found, LogAudit.PartOrder part, Findings findings) {
+    int full = 0;
+    int again = 0;
+    for (Event event : found.events()) {
+      if (!event.job().equals(part.jobId()) || !event.part().equals(part.partId())) {
+        continue;
+      }
+      int pieces = event.figures().count().orElse(0);
+      if (event.kind() == EventKind.REJECTED && fullOfCoats(found, event)) {
+        full += mayBeLeft(found, event) && part.heldToStrip() == 0 ? 0 : pieces;
+      } else if (event.kind() == EventKind.STRIPPED) {
+        again += bare(found, part, event.number());
+      }
+    }
+    boolean cancelled = found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, part));
+    if (!cancelled && again + part.heldToStrip() != full) {
+      findings.add(
+          part.jobId() + "/" + part.partId(),
+          full
+              + " rejected pieces bear all the coats they may, "
+              + part.heldToStrip()
+              + " wait to be stripped, "
+              + again
+              + " are planned again");
+    }
+  }
+
+  private static int bare(LogAudit.Case found, LogAudit.PartOrder part, int event) {
+    String name = part.jobId() + "/" + part.partId() + "#r" + event;
+    return found.brief().lots().stream()
+        .filter(l -> l.leg() == 0)
+        .filter(l -> l.id().equals(name) || l.id().matches("\\Q" + name + "\\E[-.].*"))
+        .mapToInt(Lot::pieces)
+        .sum();
   }
 
   /** Held at a gate, cancelled since, or rejected although not so many were surely finished. */

@@ -20,6 +20,7 @@ import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.event.EventKind;
 import spangle.plan.event.LoadTimes;
 import spangle.plan.event.LotNames;
 import spangle.plan.json.PlanFile;
@@ -78,11 +79,15 @@ final class ChangeFinder {
     gone.forEach(was -> gone(was, left));
     lines.sort(
         Comparator.comparingInt(ChangeList.Line::startMin).thenComparing(ChangeList.Line::load));
-    List<String> held =
-        start.state().loads().values().stream()
-            .filter(s -> !s.suspect().isEmpty())
-            .map(s -> s.load() + " is held until inspected: " + s.suspect())
-            .toList();
+    List<String> held = new ArrayList<>();
+    start.state().loads().values().stream()
+        .filter(s -> !s.suspect().isEmpty())
+        .map(s -> s.load() + " is held until inspected: " + s.suspect())
+        .forEach(held::add);
+    start.week().held().stream()
+        .filter(h -> h.gate().equals("rework-strip"))
+        .map(h -> h.jobId() + " " + h.name() + ": " + h.words() + "; " + h.opens())
+        .forEach(held::add);
     return new ChangeList(
         lines, held, moved, minutes, ColourOrder.reordered(kept.plan(), plan, lots, fixed));
   }
@@ -206,13 +211,21 @@ final class ChangeFinder {
   private String notBefore(String lot) {
     Lot is = lots.get(lot);
     if (is != null && LotNames.rework(is)) {
-      return "rejected";
+      return rejected(is);
     }
     return kept.plan().leftOut().stream()
         .filter(l -> likeness(l.lotId()).equals(likeness(lot)))
         .map(l -> "left out: " + l.reason())
         .findFirst()
         .orElse("not in the plan");
+  }
+
+  private String rejected(Lot rework) {
+    return start.week().input().events().events().stream()
+        .filter(e -> e.number() == LotNames.eventOf(rework))
+        .map(e -> e.kind() == EventKind.STRIPPED ? "stripped" : "rejected")
+        .findFirst()
+        .orElse("rejected");
   }
 
   private String whyGone(String lot) {

@@ -6,7 +6,8 @@ import java.util.List;
  * What is different after a replan, for the people who work by the sheets.
  *
  * @param lines one for each load or group of pieces that is elsewhere, in the order of time
- * @param held loads that must be looked at before they go on, and why
+ * @param held loads that must be looked at and pieces that must be stripped before they go on, and
+ *     why
  * @param loadsMoved loads with another place or, by more than a quarter of an hour, another time
  * @param minutesMoved by how many minutes, all moved loads together
  * @param coloursReordered colours sprayed in another order than announced

@@ -76,6 +76,7 @@ final class LoadNotes {
     if (kind == FinishKind.ZINC) {
       inspected(load).forEach(all::add);
     }
+    all.addAll(new ReworkNotes(week.input()).of(load.lotIds().stream().map(index::lot).toList()));
     return all;
   }
 

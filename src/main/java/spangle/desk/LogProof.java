@@ -92,7 +92,8 @@ final class LogProof {
             .filter(g -> !g.open())
             .filter(g -> g.jobId().equals(job.id()) && g.partId().equals(line.id()))
             .forEach(g -> held.put(g.code(), g.pieces()));
-        orders.add(new LogAudit.PartOrder(job.id(), line.id(), line.qty(), held));
+        orders.add(
+            new LogAudit.PartOrder(job.id(), line.id(), line.qty(), held, input.mostCoats(line)));
       }
     }
     return orders;

@@ -220,7 +220,8 @@ public final class ReplanDesk {
         held.stream()
             .filter(h -> h.jobId().equals(job.id()) && h.partId().equals(line.id()))
             .forEach(h -> gates.put(h.gate(), h.pieces()));
-        orders.add(new LogAudit.PartOrder(job.id(), line.id(), line.qty(), gates));
+        orders.add(
+            new LogAudit.PartOrder(job.id(), line.id(), line.qty(), gates, input.mostCoats(line)));
       }
     }
     return orders;

@@ -1,6 +1,7 @@
 package spangle.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static spangle.plan.PlanFixtures.powderLot;
 import static spangle.plan.PlanFixtures.simpleBake;
 import static spangle.plan.PlanFixtures.yard;
@@ -125,6 +126,80 @@ class LogAuditTest {
     assertThat(audit(said, again, KEPT, Map.of())).isEmpty();
     // More than were finished: the rejection does not count and nothing need go round.
     keeps(hung().rejected(405, "job-B", "part-B", 2), KEPT);
+  }
+
+  private static List<Finding> coats(Said said, Brief brief, Plan plan, int most, int toStrip) {
+    Map<String, Integer> held = toStrip == 0 ? Map.of() : Map.of("rework-strip", toStrip);
+    return LogAudit.of(
+        new LogAudit.Case(
+            BEFORE,
+            KEPT,
+            0,
+            said.log(),
+            said.log().last(),
+            AT,
+            brief,
+            plan,
+            List.of(
+                new LogAudit.PartOrder("job-A", "part-A", 4, held, most),
+                new LogAudit.PartOrder("job-B", "part-B", 4, Map.of())),
+            new LogAudit.Sheets("A", "B", Map.of())));
+  }
+
+  /** P1 is done and all its four pieces are rejected with their first coat: event 3. */
+  @Test
+  void noPieceGetsMoreCoatsThanItMayBear() {
+    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4, 1);
+    Brief over = withRework("job-A/part-A#r3");
+    assertThat(coats(said, over, KEPT, 2, 0)).isEmpty();
+    assertThat(coats(said, over, KEPT, 1, 4))
+        .extracting(Finding::rule, Finding::subject)
+        .containsExactly(tuple("coats-counted", "job-A/part-A#r3"));
+    // What bears all it may is held until it is stripped, and then planned under that event.
+    assertThat(coats(said, now(), KEPT, 1, 4)).isEmpty();
+    assertThat(coats(said, now(), KEPT, 1, 0))
+        .extracting(Finding::rule)
+        .containsExactly("rework-planned");
+    Said bare = said.stripped(407, "job-A", "part-A", 4);
+    Brief anew = withRework("job-A/part-A#r4");
+    assertThat(coats(bare, anew, KEPT, 1, 0)).isEmpty();
+    assertThat(coats(bare, anew, KEPT, 1, 4))
+        .extracting(Finding::words)
+        .containsExactly(
+            "4 rejected pieces bear all the coats they may, 4 wait to be stripped, 4 are planned"
+                + " again");
+  }
+
+  @Test
+  void rejectedPiecesHangByThemselves() {
+    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4, 1);
+    Brief over = withRework("job-A/part-A#r3");
+    Plan apart =
+        PlanFixtures.plan(FIRST, SECOND, simpleBake("oven-1 #3", "P3", 480, "job-A/part-A#r3"));
+    assertThat(coats(said, over, apart, 2, 0)).isEmpty();
+    Plan mixed =
+        PlanFixtures.plan(
+            FIRST,
+            PlanFixtures.bake(
+                "oven-1 #2",
+                "oven-1",
+                0,
+                435,
+                455,
+                PlanFixtures.load("P2", "rack", "B", "job-A/part-A#r3")
+                    .visit("hang", 420, 430)
+                    .visit("booth", 430, 435)
+                    .visit("unload", 455, 460)));
+    assertThat(coats(said, over, mixed, 2, 0))
+        .extracting(Finding::rule, Finding::subject)
+        .containsExactly(tuple("coats-counted", "P2"));
+  }
+
+  private static Brief withRework(String id) {
+    return yard()
+        .lots(powderLot("A"), powderLot("B"), powderLot(id).of("job-A", "part-A"))
+        .frozen(FIRST)
+        .build();
   }
 
   @Test

@@ -120,6 +120,18 @@ final class LivingWeek {
     }
   }
 
+  /** Adds a line to every product of the coatings file that has another. */
+  LivingWeek coatings(String after, String line) {
+    try {
+      Path file = folder.resolve("coatings.yaml");
+      String text = Files.readString(file);
+      Files.writeString(file, text.replace(after, after + "\n    " + line));
+      return this;
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    }
+  }
+
   /** Plans the rest again and makes it the plan people work by. */
   ReplanDesk.Rest replan(String at) {
     return replan(minute(at));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spangle.fit.FitAnswer;
+import spangle.intake.week.Coating;
 import spangle.intake.week.Job;
 import spangle.intake.week.KitOrder;
 import spangle.intake.week.PartLine;
@@ -88,7 +89,8 @@ public final class BriefMaker {
 
   private void part(Job job, PartLine line) {
     Optional<PartFacts> measured = PartMeasurer.measure(input, job, line);
-    StandingLots stand = new StandingLots(standing, job.id(), line);
+    Optional<Coating> last = input.lastCoating(line);
+    StandingLots stand = new StandingLots(standing, job.id(), line, input.mostCoats(line));
     if (measured.isEmpty()) {
       held.addAll(stand.heldBack(List.of(unmeasured(job, line))));
       lots.addAll(stand.stopped());
@@ -113,6 +115,7 @@ public final class BriefMaker {
     List<String> kits = kitIds(job, line);
     stand.lots(part, made.legs(), kits).stream().map(l -> kitsFirst(l, kits)).forEach(lots::add);
     held.addAll(stand.notArrived(part));
+    last.ifPresent(coating -> held.addAll(stand.toBeStripped(part, coating)));
   }
 
   /**

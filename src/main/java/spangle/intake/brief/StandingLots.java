@@ -3,11 +3,14 @@ package spangle.intake.brief;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import spangle.intake.event.Happened.PartKey;
 import spangle.intake.event.Happened.Rework;
+import spangle.intake.week.Coating;
 import spangle.intake.week.PartLine;
 import spangle.plan.Finish;
+import spangle.plan.FinishKind;
 import spangle.plan.Held;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
@@ -21,8 +24,15 @@ final class StandingLots {
   private final Standing standing;
   private final PartKey key;
   private final PartLine line;
+  private final int mostCoats;
 
-  StandingLots(Standing standing, String jobId, PartLine line) {
+  /**
+   * For one part.
+   *
+   * @param mostCoats coats of its last colour a piece may bear; beyond them it is stripped
+   */
+  StandingLots(Standing standing, String jobId, PartLine line, int mostCoats) {
+    this.mostCoats = mostCoats;
     this.standing = standing;
     this.key = new PartKey(jobId, line.id());
     this.line = line;
@@ -42,7 +52,7 @@ final class StandingLots {
     if (cancelled()) {
       return back;
     }
-    int rework = reworks().stream().mapToInt(this::reworkLeft).sum();
+    int rework = reworks().stream().mapToInt(this::reworkLeft).sum() + toStrip();
     for (Held each : shut) {
       if (openPieces() > 0) {
         back.add(with(each, openPieces(), each.gate()));
@@ -93,7 +103,7 @@ final class StandingLots {
               legs,
               kitIds,
               standing.numbers(key)));
-      reworks().forEach(r -> lots.addAll(rework(r, part, legs, kitIds)));
+      reworks().forEach(r -> lots.addAll(again(r, part, legs, kitIds)));
     }
     return lots;
   }
@@ -133,8 +143,68 @@ final class StandingLots {
             part.dueMin()));
   }
 
+  /** Pieces that bear as many coats as they may and did not pass: they are stripped first. */
+  List<Held> toBeStripped(PartFacts part, Coating coating) {
+    int pieces = toStrip();
+    if (pieces == 0 || cancelled()) {
+      return List.of();
+    }
+    return List.of(
+        new Held(
+            key.jobId(),
+            key.partId(),
+            part.description(),
+            pieces,
+            "rework-strip",
+            String.format(
+                Locale.ROOT,
+                "%d rejected pieces bear all the coats they may (%d coats of %.0f um, the limit is"
+                    + " %d coats and %.0f um of %s): not coated over, stripped",
+                pieces,
+                mostCoats,
+                coating.coatUm(line),
+                coating.recoating().mostCoats(),
+                coating.recoating().mostUm(),
+                coating.name()),
+            "strip them by the shop's licensed way, then report them stripped: they are planned"
+                + " again",
+            "supervisor",
+            2,
+            part.dueMin()));
+  }
+
+  /** What was rejected and may be coated over, and what is bare again. */
   private List<Rework> reworks() {
-    return standing.reworks().stream().filter(r -> r.part().equals(key)).toList();
+    int bare = overLimit().stream().mapToInt(Rework::pieces).sum();
+    List<Rework> counted = new ArrayList<>();
+    for (Rework each : standing.reworks()) {
+      if (!each.part().equals(key)) {
+        continue;
+      }
+      if (!each.stripped()) {
+        if (each.coats() < mostCoats) {
+          counted.add(each);
+        }
+        continue;
+      }
+      int pieces = Math.min(bare, each.pieces());
+      bare -= pieces;
+      if (pieces > 0) {
+        counted.add(new Rework(key, each.event(), pieces, each.fromMin(), 0));
+      }
+    }
+    return counted;
+  }
+
+  private List<Rework> overLimit() {
+    return standing.reworks().stream()
+        .filter(r -> r.part().equals(key) && r.coats() >= mostCoats)
+        .toList();
+  }
+
+  private int toStrip() {
+    int bare = reworks().stream().filter(Rework::stripped).mapToInt(Rework::pieces).sum();
+    return overLimit().stream().mapToInt(Rework::pieces).sum() - bare;
   }
 
   private List<Standing.Chain> settledOf(Rework rework) {
@@ -148,33 +218,40 @@ final class StandingLots {
     return rework.pieces() - settledOf(rework).stream().mapToInt(Standing.Chain::pieces).sum();
   }
 
-  /** The last coat again, on its own carriers: the gun is set otherwise for a recoat. */
-  private List<Lot> rework(Rework rework, PartFacts part, List<Leg> legs, List<String> kitIds) {
+  /**
+   * The last coat again, on its own carriers, as the gun is set otherwise over a coat; all coats
+   * where the pieces are bare.
+   */
+  private List<Lot> again(Rework rework, PartFacts part, List<Leg> legs, List<String> kitIds) {
     List<Lot> lots = new ArrayList<>();
-    Leg last = again(legs.get(legs.size() - 1));
+    List<Leg> route =
+        rework.stripped()
+            ? legs.stream().filter(l -> l.finish().kind() != FinishKind.ZINC).toList()
+            : List.of(over(legs.get(legs.size() - 1)));
+    int most = route.stream().mapToInt(Leg::most).min().orElse(0);
     Set<String> used = new HashSet<>();
     settledOf(rework).forEach(c -> used.add(c.name()));
     String name = LotNames.reworkOf(key.jobId(), key.partId(), rework.event());
     int left = reworkLeft(rework);
-    for (int n = 1; left > 0 && last.most() > 0; n++) {
+    for (int n = 1; left > 0 && most > 0; n++) {
       String own = n == 1 ? name : name + "-" + n;
       if (!used.contains(own)) {
-        int pieces = Math.min(left, last.most());
+        int pieces = Math.min(left, most);
         left -= pieces;
-        lots.addAll(LotMaker.chain(own, part, List.of(last), kitIds, pieces, rework.fromMin()));
+        lots.addAll(LotMaker.chain(own, part, route, kitIds, pieces, rework.fromMin()));
       }
     }
     return lots;
   }
 
-  private static Leg again(Leg leg) {
+  private static Leg over(Leg leg) {
     Finish f = leg.finish();
     return new Leg(
         leg.lineId(),
         new Finish(
             f.index(),
             f.key() + "|rework",
-            f.name() + ", rework",
+            f.name() + (f.kind() == FinishKind.ZINC ? ", stripped and dipped again" : ", rework"),
             f.kind(),
             f.materialId(),
             f.materialLot()),

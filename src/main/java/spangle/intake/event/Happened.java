@@ -26,12 +26,18 @@ public record Happened(
   public record PartKey(String jobId, String partId) {}
 
   /**
-   * Pieces that did not pass.
+   * Pieces that did not pass, or were stripped since.
    *
    * @param part the part
    * @param event number of the event that says so
    * @param pieces how many
    * @param fromMin since when they wait
+   * @param coats coats of their last colour they bear; 0 where they were stripped
    */
-  public record Rework(PartKey part, int event, int pieces, int fromMin) {}
+  public record Rework(PartKey part, int event, int pieces, int fromMin, int coats) {
+    /** Whether they are bare again. */
+    public boolean stripped() {
+      return coats == 0;
+    }
+  }
 }

@@ -112,14 +112,15 @@ public final class Happenings {
 
   private List<Happened.Rework> reworks() {
     return events.stream()
-        .filter(e -> e.kind() == EventKind.REJECTED)
+        .filter(e -> e.kind() == EventKind.REJECTED || e.kind() == EventKind.STRIPPED)
         .map(
             e ->
                 new Happened.Rework(
                     new Happened.PartKey(e.job(), e.part()),
                     e.number(),
                     e.figures().count().orElse(0),
-                    e.atMin()))
+                    e.atMin(),
+                    e.kind() == EventKind.STRIPPED ? 0 : e.coats()))
         .toList();
   }
 }

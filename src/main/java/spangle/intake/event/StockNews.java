@@ -39,6 +39,7 @@ final class StockNews {
         p.colourLossKg(),
         p.cure(),
         p.firstCoatShare(),
+        p.recoating(),
         stock(p.id(), p.stock(), events));
   }
 
@@ -61,6 +62,7 @@ final class StockNews {
         p.recoatMaxMin(),
         p.specificGravity(),
         p.cure(),
+        p.recoating(),
         stock(p.id(), p.stock(), events));
   }
 

@@ -18,6 +18,7 @@ import spangle.intake.week.ColourChange;
 import spangle.intake.week.Film;
 import spangle.intake.week.Paint;
 import spangle.intake.week.Powder;
+import spangle.intake.week.Recoating;
 import spangle.intake.week.Shop;
 import spangle.intake.week.Zinc;
 import spangle.measure.MeasureException;
@@ -103,6 +104,7 @@ final class CatalogueReader {
             f.quantityOr("colour_loss", QuantityKind.MASS, Range.of(0, 50), 0),
             CureReader.read(f, true),
             f.number("first_coat_share", Range.of(0.1, 1)).orElse(0.5),
+            recoating(f, Recoating.POWDER_GUN, film),
             stocks.read(f, "kg", QuantityKind.MASS));
     f.finish();
     return f.notes().refused() ? Optional.empty() : Optional.of(powder);
@@ -143,6 +145,7 @@ final class CatalogueReader {
             recoatMax.orElse(Integer.MAX_VALUE),
             f.number("sg", Range.of(0.7, 4)),
             CureReader.read(f, false),
+            recoating(f, Recoating.PAINT_GUN, film),
             stocks.read(f, "l", QuantityKind.VOLUME));
     f.finish();
     return f.notes().refused() ? Optional.empty() : Optional.of(paint);
@@ -269,6 +272,23 @@ final class CatalogueReader {
       return Optional.empty();
     }
     return Optional.of(new Film(min.getAsDouble(), aim.getAsDouble(), max.getAsDouble()));
+  }
+
+  private static Recoating recoating(Fields f, String usualGun, Optional<Film> film) {
+    Recoating usual = Recoating.usual(usualGun, film.orElse(new Film(1, 1, 1)));
+    Optional<Fields> inner = f.inner("rework");
+    if (inner.isEmpty()) {
+      return usual;
+    }
+    Fields rework = inner.get();
+    String gun = rework.text("gun");
+    int coats = rework.wholeOr("coats", 1, 9, usual.mostCoats());
+    double most =
+        rework
+            .number("total_um", Range.of(5, 5_000))
+            .orElse(coats * film.map(Film::maxUm).orElse(1.0));
+    rework.finish();
+    return new Recoating(gun.isEmpty() ? usual.gun() : gun, coats, most);
   }
 
   private static List<Double> mix(Fields f) {

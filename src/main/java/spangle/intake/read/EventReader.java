@@ -194,7 +194,8 @@ final class EventReader {
         asked.contains(EventField.DUE)
             ? minute(f, "due", Times.Edge.END, false)
             : OptionalInt.empty(),
-        asked.contains(EventField.EVENT) ? f.whole("event", 1, number - 1) : OptionalInt.empty());
+        asked.contains(EventField.EVENT) ? f.whole("event", 1, number - 1) : OptionalInt.empty(),
+        asked.contains(EventField.COATS) ? f.whole("coats", 1, 9) : OptionalInt.empty());
   }
 
   private static OptionalDouble number(

@@ -25,9 +25,17 @@ public sealed interface Coating permits Powder, Paint {
   /** Film it is sprayed to. */
   Film film();
 
+  /** How rejected pieces are coated over. */
+  Recoating recoating();
+
   /** Cure at metal temperature; empty where there are no usable data. */
   Optional<Cure> cure();
 
   /** What there is and how it is bought. */
   Stock stock();
+
+  /** Film of one coat on a part, um: what the order asks for, else the product's own aim. */
+  default double coatUm(PartLine line) {
+    return line.wanted().filmUm().orElse(film().aimUm());
+  }
 }

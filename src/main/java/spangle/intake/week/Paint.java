@@ -25,6 +25,7 @@ import java.util.OptionalInt;
  * @param recoatMaxMin most minutes to the next coat; {@link Integer#MAX_VALUE} where no limit
  * @param specificGravity density where known
  * @param cure forced drying at metal temperature
+ * @param recoating how rejected pieces are coated over
  * @param stock stock in litres
  */
 public record Paint(
@@ -45,6 +46,7 @@ public record Paint(
     int recoatMaxMin,
     OptionalDouble specificGravity,
     Optional<Cure> cure,
+    Recoating recoating,
     Stock stock)
     implements Coating {
   /** Copies the list. */

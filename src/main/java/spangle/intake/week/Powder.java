@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param colourLossKg lost at each colour run, kg
  * @param cure cure at metal temperature
  * @param firstCoatShare share of the cure it gets as the first of two coats
+ * @param recoating how rejected pieces are coated over
  * @param stock stock in kg
  */
 public record Powder(
@@ -36,5 +37,6 @@ public record Powder(
     double colourLossKg,
     Optional<Cure> cure,
     double firstCoatShare,
+    Recoating recoating,
     Stock stock)
     implements Coating {}

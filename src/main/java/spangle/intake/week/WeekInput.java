@@ -55,6 +55,21 @@ public record WeekInput(
     digests = new TreeMap<>(digests);
   }
 
+  /** What a part is coated with last; empty where it ends galvanized. */
+  public Optional<Coating> lastCoating(PartLine line) {
+    List<String> finishes = line.wanted().finishes();
+    return line.wanted().route() == Route.ZINC || finishes.isEmpty()
+        ? Optional.empty()
+        : catalogue.coating(finishes.get(finishes.size() - 1));
+  }
+
+  /** Coats of its last colour a piece of a part may bear; zinc is not counted. */
+  public int mostCoats(PartLine line) {
+    return lastCoating(line)
+        .map(coating -> coating.recoating().coatsAt(coating.coatUm(line)))
+        .orElse(Integer.MAX_VALUE);
+  }
+
   /** The same week in a shop that is otherwise. */
   public WeekInput withShop(Shop other) {
     return new WeekInput(

@@ -52,6 +52,7 @@ public record Event(
    * @param priority 1 to 9
    * @param dueMin new due time
    * @param event another event's number
+   * @param coats coats of their last colour that rejected pieces bear
    */
   public record Figures(
       OptionalInt count,
@@ -64,7 +65,8 @@ public record Event(
       OptionalDouble levelDownMm,
       OptionalInt priority,
       OptionalInt dueMin,
-      OptionalInt event) {
+      OptionalInt event,
+      OptionalInt coats) {
     /** No number at all. */
     public static final Figures NONE =
         new Figures(
@@ -76,6 +78,7 @@ public record Event(
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
+            OptionalInt.empty(),
             OptionalInt.empty(),
             OptionalInt.empty(),
             OptionalInt.empty());
@@ -91,6 +94,11 @@ public record Event(
     return job.equals(jobId) && (part.isEmpty() || part.equals(partId));
   }
 
+  /** Coats that rejected pieces bear: 1 where nobody says otherwise. */
+  public int coats() {
+    return figures.coats().orElse(1);
+  }
+
   /** In words: kind and what it is about. */
   public String words() {
     StringBuilder words = new StringBuilder(kind.word().replace('-', ' '));
@@ -100,6 +108,7 @@ public record Event(
       }
     }
     figures.count().ifPresent(n -> words.append(", ").append(n).append(" pieces"));
+    figures.coats().ifPresent(n -> words.append(" with ").append(n).append(" coats"));
     if (!note.isEmpty()) {
       words.append(" (").append(note).append(')');
     }

@@ -12,6 +12,8 @@ public enum EventField {
   PART,
   /** Pieces. */
   COUNT,
+  /** Coats the rejected pieces bear; 1 where it is not said. */
+  COATS,
   /** A station, oven or kettle. */
   STATION,
   /** A powder, paint or zinc. */

@@ -1,6 +1,7 @@
 package spangle.plan.event;
 
 import static spangle.plan.event.EventField.AMOUNT;
+import static spangle.plan.event.EventField.COATS;
 import static spangle.plan.event.EventField.COUNT;
 import static spangle.plan.event.EventField.DUE;
 import static spangle.plan.event.EventField.EVENT;
@@ -41,8 +42,10 @@ public enum EventKind {
   DONE(List.of(LOAD), List.of()),
   /** Up to now everything ran as the plan says, except what other events say. */
   AS_PLANNED(List.of(), List.of()),
-  /** Finished pieces do not pass and go through their last coat again. */
-  REJECTED(List.of(JOB, PART, COUNT), List.of(LOAD)),
+  /** Finished pieces do not pass: they are coated over, or stripped where they bear too much. */
+  REJECTED(List.of(JOB, PART, COUNT), List.of(COATS, LOAD)),
+  /** Pieces that bore too much are bare again and can be coated anew. */
+  STRIPPED(List.of(JOB, PART, COUNT), List.of()),
   /** A load under suspicion was looked at and is good. */
   INSPECTED(List.of(LOAD), List.of()),
   /** A station, oven or kettle is out of use; without an end, until it is reported repaired. */

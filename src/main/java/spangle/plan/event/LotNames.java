@@ -25,6 +25,18 @@ public final class LotNames {
     return jobId + "/" + partId + REWORK + event;
   }
 
+  /** Number of the event a rework came from; 0 for what is no rework. */
+  public static int eventOf(Lot lot) {
+    if (!rework(lot)) {
+      return 0;
+    }
+    String chain = chain(lot);
+    String after = chain.substring(chain.lastIndexOf(REWORK) + REWORK.length());
+    int dash = after.indexOf('-');
+    String digits = dash < 0 ? after : after.substring(0, dash);
+    return digits.matches("[0-9]{1,8}") ? Integer.parseInt(digits) : 0;
+  }
+
   /** Number of a chain made from an order; 0 for rework and for names of another kind. */
   public static int number(Lot lot) {
     String chain = chain(lot);

@@ -30,12 +30,20 @@ final class PieceTally {
   private final List<Event> events;
   private final Map<String, int[]> sums = new TreeMap<>();
   private final Map<String, Lot> anyLot = new HashMap<>();
+  private final Map<Integer, Event> byNumber = new HashMap<>();
+
+  /** By part and coats: pieces finished with so many, those rejected since taken off. */
+  private final Map<String, Map<Integer, Integer>> bearing = new HashMap<>();
+
+  /** By part: rejected pieces no rework is planned for. */
+  private final Map<String, Integer> waiting = new HashMap<>();
 
   PieceTally(Brief brief, Plan plan, Map<String, LoadState> loads, List<Event> events) {
     this.brief = brief;
     this.loadOfLot = WeekState.loadOfLot(plan);
     this.loads = loads;
     this.events = events;
+    events.forEach(e -> byNumber.put(e.number(), e));
   }
 
   /** The counts; rejections of more pieces than are finished are refused. */
@@ -48,6 +56,8 @@ final class PieceTally {
     for (Event event : events) {
       if (event.kind() == EventKind.REJECTED) {
         reject(event).ifPresent(why -> refused.add(new WeekState.Refusal(event, why)));
+      } else if (event.kind() == EventKind.STRIPPED) {
+        strip(event).ifPresent(why -> refused.add(new WeekState.Refusal(event, why)));
       }
     }
     List<PieceCount> counts = new ArrayList<>();
@@ -83,8 +93,16 @@ final class PieceTally {
     anyLot.putIfAbsent(key, first);
     int[] sum = sums.computeIfAbsent(key, k -> new int[REWORKED + 1]);
     int place = place(chain);
+    if (place == DONE) {
+      bearing
+          .computeIfAbsent(key, k -> new TreeMap<>())
+          .merge(coats(first), first.pieces(), Integer::sum);
+    }
     if (LotNames.rework(first)) {
       sum[REWORKED] += place == DONE ? first.pieces() : 0;
+      if (coats(first) > 1) {
+        waiting.merge(key, -first.pieces(), Integer::sum);
+      }
       return;
     }
     sum[place] += first.pieces();
@@ -134,7 +152,81 @@ final class PieceTally {
       return Optional.of(
           pieces + " pieces rejected, " + good + " are finished and not rejected already");
     }
+    int coats = event.coats();
+    Map<Integer, Integer> finished =
+        bearing.computeIfAbsent(key(event.job(), event.part()), k -> new TreeMap<>());
+    if (pieces > finished.getOrDefault(coats, 0)) {
+      return Optional.of(wrongCoats(pieces, coats, finished));
+    }
+    Optional<Integer> other = coatsOf(event).filter(on -> on != coats);
+    if (other.isPresent()) {
+      return Optional.of(
+          "the pieces of load "
+              + event.load()
+              + " bear "
+              + coatsWord(other.get())
+              + ", not "
+              + coats
+              + ": say coats: "
+              + other.get());
+    }
+    finished.merge(coats, -pieces, Integer::sum);
+    waiting.merge(key(event.job(), event.part()), pieces, Integer::sum);
     sum[REJECTED] += pieces;
+    return Optional.empty();
+  }
+
+  private static String wrongCoats(int pieces, int coats, Map<Integer, Integer> finished) {
+    StringBuilder why = new StringBuilder();
+    why.append(pieces).append(" pieces with ").append(coatsWord(coats)).append(" rejected, but ");
+    why.append(finished.getOrDefault(coats, 0)).append(" such are finished and passed");
+    finished.forEach(
+        (n, there) -> {
+          if (n != coats && there > 0) {
+            why.append("; ").append(there).append(there == 1 ? " bears " : " bear ");
+            why.append(coatsWord(n)).append(": say coats: ").append(n).append(" for those");
+          }
+        });
+    return why.toString();
+  }
+
+  private static String coatsWord(int coats) {
+    return coats == 1 ? "1 coat" : coats + " coats";
+  }
+
+  /** Coats the pieces of that part on the load it names bear; empty where it names none. */
+  private Optional<Integer> coatsOf(Event event) {
+    return brief.lots().stream()
+        .filter(l -> l.jobId().equals(event.job()) && l.partId().equals(event.part()))
+        .filter(l -> !event.load().isEmpty() && event.load().equals(loadOfLot.get(l.id())))
+        .map(this::coats)
+        .findFirst();
+  }
+
+  /** Coats of their last colour its pieces bear when it is finished. */
+  private int coats(Lot lot) {
+    if (!LotNames.rework(lot)) {
+      return 1;
+    }
+    Event from = byNumber.get(LotNames.eventOf(lot));
+    if (from == null) {
+      return 2;
+    }
+    return from.kind() == EventKind.STRIPPED ? 1 : from.coats() + 1;
+  }
+
+  private Optional<String> strip(Event event) {
+    String key = key(event.job(), event.part());
+    int pieces = event.figures().count().orElse(0);
+    int there = waiting.getOrDefault(key, 0);
+    if (pieces > there) {
+      return Optional.of(
+          pieces
+              + " pieces stripped, "
+              + Math.max(0, there)
+              + " rejected ones wait to be: those planned to be coated over are not stripped");
+    }
+    waiting.merge(key, -pieces, Integer::sum);
     return Optional.empty();
   }
 }

@@ -52,7 +52,8 @@ class ShopNewsTest {
             level ? figure : n.levelDownMm(),
             n.priority(),
             n.dueMin(),
-            n.event()),
+            n.event(),
+            n.coats()),
         "");
   }
 

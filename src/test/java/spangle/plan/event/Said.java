@@ -39,12 +39,43 @@ public final class Said {
             n.levelDownMm(),
             n.priority(),
             n.dueMin(),
-            n.event()));
+            n.event(),
+            n.coats()));
   }
 
   /** Pieces that did not pass. */
   public Said rejected(int atMin, String job, String part, int count) {
     return add(atMin, EventKind.REJECTED, "", job, part, "", figures(count, 0));
+  }
+
+  /** Pieces with so many coats that did not pass. */
+  public Said rejected(int atMin, String job, String part, int count, int coats) {
+    Event.Figures n = figures(count, 0);
+    return add(
+        atMin,
+        EventKind.REJECTED,
+        "",
+        job,
+        part,
+        "",
+        new Event.Figures(
+            n.count(),
+            n.amount(),
+            n.fromMin(),
+            n.untilMin(),
+            n.factor(),
+            n.siPct(),
+            n.pPct(),
+            n.levelDownMm(),
+            n.priority(),
+            n.dueMin(),
+            n.event(),
+            OptionalInt.of(coats)));
+  }
+
+  /** Pieces that are bare again. */
+  public Said stripped(int atMin, String job, String part, int count) {
+    return add(atMin, EventKind.STRIPPED, "", job, part, "", figures(count, 0));
   }
 
   /** An earlier event that does not count. */
@@ -75,7 +106,8 @@ public final class Said {
         n.levelDownMm(),
         n.priority(),
         n.dueMin(),
-        event == 0 ? OptionalInt.empty() : OptionalInt.of(event));
+        event == 0 ? OptionalInt.empty() : OptionalInt.of(event),
+        n.coats());
   }
 
   private Said add(

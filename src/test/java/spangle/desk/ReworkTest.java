@@ -1,0 +1,154 @@
+package spangle.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spangle.plan.Held;
+import spangle.plan.Lot;
+import spangle.plan.PlannedLoad;
+import spangle.plan.event.WeekState;
+import spangle.report.LoadNote;
+
+/**
+ * Brackets of F-1 in light grey, aimed at 80 um and never over 120 um a coat: two coats and 240 um
+ * in all where the coatings file says nothing of rework.
+ */
+class ReworkTest {
+  private static final String BRACKETS = "job: F-1, part: LB-20";
+  @TempDir Path folder;
+  private LivingWeek week;
+
+  @BeforeEach
+  void mondayIsDone() {
+    week = new LivingWeek(Path.of("samples/first-steps"), folder.resolve("week"), 300);
+    week.event("when: mon 14:30, what: as-planned");
+  }
+
+  private ReplanDesk.Rest replan(String at) {
+    ReplanDesk.Rest rest = week.replan(at);
+    assertThat(rest.findings()).as("findings at %s", at).isEmpty();
+    assertThat(week.everyLotOnce()).isTrue();
+    assertThat(week.sums())
+        .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
+    return rest;
+  }
+
+  private List<Lot> again() {
+    return week.plan().brief().lots().stream().filter(l -> l.id().contains("#r")).toList();
+  }
+
+  private static List<String> refused(ReplanDesk.Rest rest) {
+    return rest.start().state().refused().stream().map(WeekState.Refusal::why).toList();
+  }
+
+  private static List<Held> toStrip(ReplanDesk.Rest rest) {
+    return rest.start().week().held().stream()
+        .filter(h -> h.gate().equals("rework-strip"))
+        .toList();
+  }
+
+  private List<String> sheet(ReplanDesk.Rest rest, String lot) {
+    PlannedLoad load =
+        rest.plan().batches().stream()
+            .flatMap(b -> b.loads().stream())
+            .filter(l -> l.lotIds().contains(lot))
+            .findFirst()
+            .orElseThrow();
+    return new LoadNotes(rest.start().week(), List.of())
+        .of(rest.plan()).stream()
+            .filter(n -> n.loadId().equals(load.id()))
+            .map(LoadNote::cautions)
+            .findFirst()
+            .orElseThrow();
+  }
+
+  @Test
+  void aRejectedPieceIsCoatedOverOnceWithItsOwnGunSetting() {
+    week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6, note: orange peel");
+    ReplanDesk.Rest rest = replan("mon 14:32");
+
+    assertThat(again()).extracting(Lot::pieces, Lot::jobId).containsExactly(tuple(6, "F-1"));
+    Lot rework = again().get(0);
+    assertThat(rework.finish().key()).endsWith("|rework");
+    assertThat(rework.finish().index())
+        .as("one colour run with the same colour")
+        .isEqualTo(
+            week.plan().brief().lots().stream()
+                .filter(l -> l.id().startsWith("F-1/LB-20#1"))
+                .findFirst()
+                .orElseThrow()
+                .finish()
+                .index());
+    assertThat(sheet(rest, rework.id()))
+        .anyMatch(w -> w.startsWith("REWORK, set the gun: current held at 20 to 40 uA"))
+        .anyMatch(w -> w.contains("coat 2 of at most 2; what is rejected after it is stripped"));
+    assertThat(toStrip(rest)).isEmpty();
+  }
+
+  @Test
+  void afterTheLastCoatItIsStrippedAndPlannedAgainOnceItIsBare() {
+    week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6");
+    replan("mon 14:32");
+    week.event("when: tue 14:30, what: as-planned");
+    week.event("when: tue 14:31, what: rejected, " + BRACKETS + ", count: 4, coats: 2");
+    ReplanDesk.Rest full = replan("tue 14:32");
+
+    assertThat(refused(full)).isEmpty();
+    assertThat(again()).extracting(Lot::pieces).containsExactly(6);
+    assertThat(toStrip(full)).extracting(Held::pieces).containsExactly(4);
+    assertThat(full.changes().held())
+        .singleElement()
+        .asString()
+        .contains("F-1", "4 rejected pieces bear all the coats they may", "2 coats", "240 um")
+        .contains("report them stripped");
+
+    week.event("when: wed 06:30, what: stripped, " + BRACKETS + ", count: 3");
+    ReplanDesk.Rest bare = replan("wed 06:31");
+    assertThat(refused(bare)).isEmpty();
+    assertThat(toStrip(bare)).extracting(Held::pieces).containsExactly(1);
+    Lot anew = again().get(again().size() - 1);
+    assertThat(anew.pieces()).isEqualTo(3);
+    assertThat(anew.finish().key()).doesNotContain("rework");
+    assertThat(sheet(bare, anew.id())).anyMatch(w -> w.startsWith("Stripped pieces: bare metal"));
+    assertThat(bare.changes().lines())
+        .anyMatch(l -> l.before().equals("stripped") || l.before().contains("new on it: 3 x"));
+
+    week.event("when: wed 06:40, what: stripped, " + BRACKETS + ", count: 2");
+    ReplanDesk.Rest tooMany = week.replan("wed 06:41");
+    assertThat(refused(tooMany)).singleElement().asString().contains("1 rejected ones wait to be");
+  }
+
+  @Test
+  void coatsAreCountedFromTheLogAndNotTakenOnTrust() {
+    week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 2, coats: 2");
+    assertThat(refused(week.replan("mon 14:32")))
+        .singleElement()
+        .asString()
+        .contains("2 pieces with 2 coats rejected, but 0 such are finished", "say coats: 1");
+  }
+
+  /** 80 um for each coat: 150 um in all allow one, whatever the number of coats. */
+  @Test
+  void theFilmOfAllCoatsIsTheOtherLimit() {
+    week.coatings("film_um: {min: 60, aim: 80, max: 120}", "rework: {coats: 3, total_um: 150}");
+    week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6");
+    ReplanDesk.Rest rest = replan("mon 14:32");
+    assertThat(again()).isEmpty();
+    assertThat(toStrip(rest)).extracting(Held::pieces).containsExactly(6);
+  }
+
+  @Test
+  void theShopsOwnSettingAndNumberOfCoatsStandOnTheSheet() {
+    week.coatings(
+        "film_um: {min: 60, aim: 80, max: 120}", "rework: {coats: 3, gun: \"60 kV, 15 uA, slow\"}");
+    week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6");
+    ReplanDesk.Rest rest = replan("mon 14:32");
+    assertThat(sheet(rest, again().get(0).id()))
+        .contains("REWORK, set the gun: 60 kV, 15 uA, slow.", "F-1 LB-20: coat 2 of at most 3.");
+  }
+}
