@@ -50,7 +50,7 @@ final class ChangeFinder {
     spots(plan, now);
     kept.brief().lots().forEach(l -> lots.put(l.id(), l));
     brief.lots().forEach(l -> lots.put(l.id(), l));
-    this.tellers = new Tellers(start.week(), kept.brief(), old, now);
+    this.tellers = new Tellers(start.week(), kept.brief(), old, now, plan.leftOut());
   }
 
   private static void spots(Plan plan, Map<String, LoadMatch.Spot> into) {

@@ -7,26 +7,34 @@ import java.util.Map;
 import java.util.Set;
 import spangle.intake.brief.PreparedWeek;
 import spangle.plan.Brief;
+import spangle.plan.LeftOut;
 import spangle.plan.LineKind;
 import spangle.plan.Lot;
+import spangle.plan.clock.Loss;
 import spangle.plan.event.LoadTimes;
+import spangle.plan.event.LotNames;
 
 /** Who must be told of a change: those who do the work, those who wait for it. */
 final class Tellers {
+  private static final int DAY_MIN = 1440;
+
   private final PreparedWeek week;
   private final Map<String, Lot> lots = new HashMap<>();
   private final Map<String, LineKind> kinds = new HashMap<>();
   private final Map<String, LoadMatch.Spot> old;
   private final Map<String, LoadMatch.Spot> now;
+  private final List<LeftOut> out;
 
   Tellers(
       PreparedWeek week,
       Brief before,
       Map<String, LoadMatch.Spot> old,
-      Map<String, LoadMatch.Spot> now) {
+      Map<String, LoadMatch.Spot> now,
+      List<LeftOut> out) {
     this.week = week;
     this.old = old;
     this.now = now;
+    this.out = List.copyOf(out);
     before.lots().forEach(l -> lots.put(l.id(), l));
     week.brief().lots().forEach(l -> lots.put(l.id(), l));
     week.brief().lines().forEach(l -> kinds.put(l.id(), l.kind()));
@@ -41,15 +49,51 @@ final class Tellers {
       }
       told.add(crew(kinds.get(lot.lineId())));
       lot.kitIds().forEach(kit -> told.add("assembly (" + kit + ")"));
-      boolean lateNow = now.containsKey(id) ? late(lot, now.get(id)) : lot.lastLeg();
-      boolean lateBefore = old.containsKey(id) && late(lot, old.get(id));
-      if (lot.lastLeg() && lateNow && !lateBefore) {
-        told.add("sales" + customer(lot));
-      } else if (kind == ChangeList.Kind.DROPPED) {
+      if (kind == ChangeList.Kind.DROPPED) {
+        answerers(lot, told);
+      }
+      if (lot.lastLeg() && news(lot, kind)) {
         told.add("sales" + customer(lot));
       }
     }
     return String.join(", ", told);
+  }
+
+  /**
+   * Whether the customer hears another answer than before: out or back in, late or in time again,
+   * late on another day.
+   */
+  private boolean news(Lot lot, ChangeList.Kind kind) {
+    LoadMatch.Spot was = old.get(lot.id());
+    LoadMatch.Spot is = now.get(lot.id());
+    if (is == null || kind == ChangeList.Kind.DROPPED) {
+      return true;
+    }
+    if (was == null) {
+      return late(lot, is) || kind == ChangeList.Kind.NEW && !LotNames.rework(lot);
+    }
+    boolean otherDay = day(was) != day(is);
+    return late(lot, is) != late(lot, was) || late(lot, is) && otherDay;
+  }
+
+  private static int day(LoadMatch.Spot spot) {
+    return Math.floorDiv(LoadTimes.last(spot.batch(), spot.load()), DAY_MIN);
+  }
+
+  /** Who can bring back what has fallen out: those who buy, or those a gate waits for. */
+  private void answerers(Lot lot, Set<String> told) {
+    for (LeftOut left : out) {
+      Lot that = lots.get(left.lotId());
+      if (that != null && that.likeness().equals(lot.likeness())) {
+        if (left.code().equals(Loss.NO_SUPPLY.code())) {
+          told.add("purchasing");
+        }
+        return;
+      }
+    }
+    week.held().stream()
+        .filter(h -> h.jobId().equals(lot.jobId()) && h.partId().equals(lot.partId()))
+        .forEach(h -> told.add(h.whoAnswers()));
   }
 
   private static boolean late(Lot lot, LoadMatch.Spot spot) {
@@ -68,6 +112,9 @@ final class Tellers {
     if (kind == LineKind.ZINC) {
       return "kettle crew";
     }
-    return kind == LineKind.LIQUID ? "hangers, painter" : "hangers, sprayer";
+    if (kind == LineKind.OUTSIDE) {
+      return "dispatch";
+    }
+    return kind == LineKind.LIQUID ? "hangers, painter" : "hangers, sprayer, oven";
   }
 }

@@ -8,13 +8,14 @@ public enum Loss {
   WAITS_TOO_LONG(
       1, "waits-too-long", "it would wait longer between two stations than its state keeps"),
   /** The longest gap after the leg before would be passed. */
-  GAP_TOO_LONG(2, "gap-too-long", "it would come later after the leg before than that leg allows"),
+  GAP_TOO_LONG(
+      2, "gap-too-long", "it would wait longer after the step before it than its surface keeps"),
   /** The loads of one batch need more carriers of a kind than the shop owns. */
   NO_CARRIER(3, "no-carrier", "the shop owns too few carriers of its kind"),
   /** What it draws on never comes in sufficient quantity. */
   NO_SUPPLY(4, "no-supply", "the material it draws on is not there in time"),
   /** The leg before is not planned, or not planned before it. */
-  EARLIER_LEG(5, "earlier-leg", "the leg before it is not planned in time"),
+  EARLIER_LEG(5, "earlier-leg", "the step before it is not planned in time"),
   /** The zinc stands too low for it, and no filling in the week covers it in time. */
   NO_ZINC_OVER_IT(6, "zinc-level", "the zinc stands too low to cover it until the week ends");
 
