@@ -85,7 +85,8 @@ final class WhyCommand implements Callable<Integer> {
       out.println("  held by");
       why.holds().forEach(h -> out.println("  - " + h.words()));
     } else if (!why.lets().isEmpty()) {
-      out.println("  nothing holds it: it cannot be done sooner by taking any one thing away");
+      out.println(
+          "  no single thing holds it: with any one of them away it would not be done sooner");
     }
     why.notes().forEach(n -> out.println("  note: " + n));
     if (!why.holds().isEmpty() && !why.lets().isEmpty()) {

@@ -2,8 +2,11 @@ package spangle.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import spangle.equipment.WorkCalendar;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
@@ -78,15 +81,16 @@ record Relaxed(String what, String words, String without, Brief brief) {
   }
 
   private static String stock(Brief brief, Supply supply) {
-    StringBuilder words = new StringBuilder();
     String unit = new Conditions(brief).unit(supply.materialId());
-    for (Supply.Arrival arrival : supply.arrivals()) {
-      words
-          .append(words.isEmpty() ? "" : ", ")
-          .append(String.format(java.util.Locale.ROOT, "%.1f %s ", arrival.amount(), unit))
-          .append(arrival.atMin() <= 0 ? "in the store" : "come " + DayWords.of(arrival.atMin()));
-    }
-    return words.isEmpty() ? "none in the store, none on order" : words.toString();
+    Map<Integer, Double> amounts = new TreeMap<>();
+    supply.arrivals().forEach(a -> amounts.merge(Math.max(0, a.atMin()), a.amount(), Double::sum));
+    List<String> words = new ArrayList<>();
+    amounts.forEach(
+        (atMin, amount) ->
+            words.add(
+                String.format(Locale.ROOT, "%.1f %s ", amount, unit)
+                    + (atMin == 0 ? "in the store" : "come " + DayWords.of(atMin))));
+    return words.isEmpty() ? "none in the store, none on order" : String.join(", ", words);
   }
 
   private static Supply plenty(Supply s) {

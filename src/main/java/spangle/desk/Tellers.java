@@ -70,10 +70,10 @@ final class Tellers {
       return true;
     }
     if (was == null) {
-      return late(lot, is) || kind == ChangeList.Kind.NEW && !LotNames.rework(lot);
+      return late(lot, is) || (kind == ChangeList.Kind.NEW && !LotNames.rework(lot));
     }
     boolean otherDay = day(was) != day(is);
-    return late(lot, is) != late(lot, was) || late(lot, is) && otherDay;
+    return late(lot, is) != late(lot, was) || (late(lot, is) && otherDay);
   }
 
   private static int day(LoadMatch.Spot spot) {

@@ -74,7 +74,8 @@ class WhyDeskTest {
             .lots(powderLot("a"))
             .supply(
                 "powder-grey",
-                new Supply.Arrival(0, 0.1, "G-1"),
+                new Supply.Arrival(0, 0.06, "G-0"),
+                new Supply.Arrival(0, 0.04, "G-1"),
                 new Supply.Arrival(1900, 8, "G-2"))
             .build();
 
