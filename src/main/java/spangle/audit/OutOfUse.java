@@ -1,9 +1,12 @@
 package spangle.audit;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
+import spangle.plan.LineSpec;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.StationSpec;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
 
@@ -38,6 +41,7 @@ final class OutOfUse implements LogRule {
           for (PlannedLoad.PlannedVisit visit : load.visits()) {
             if (open
                 && visit.stationId().equals(event.station())
+                && isOut(found, event, visit.place())
                 && meets(visit.startMin(), visit.endMin(), event.atMin(), until)) {
               findings.add(load.id(), "is planned at " + event.station() + " while it is broken");
             }
@@ -45,6 +49,24 @@ final class OutOfUse implements LogRule {
         }
       }
     }
+  }
+
+  /** All places are out, or as many as was said, counted from the last. */
+  private static boolean isOut(LogAudit.Case found, Event event, int place) {
+    if (event.figures().count().isEmpty()) {
+      return true;
+    }
+    int out = event.figures().count().getAsInt();
+    for (LineSpec line : found.brief().lines()) {
+      for (List<StationSpec> side : List.of(line.before(), line.after())) {
+        for (StationSpec station : side) {
+          if (station.id().equals(event.station())) {
+            return place > station.alike() - out;
+          }
+        }
+      }
+    }
+    return true;
   }
 
   /** It was broken already: only the first report of a breakdown says how long. */

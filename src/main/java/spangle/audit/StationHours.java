@@ -28,6 +28,17 @@ final class StationHours extends Rule {
                   + Words.at(visit.endMin())
                   + ", outside its hours");
         }
+        if (view1.station().isOut(visit.place(), visit.setupStartMin(), visit.endMin())) {
+          findings.add(
+              load.id(),
+              "is at place "
+                  + visit.place()
+                  + " of "
+                  + station
+                  + " "
+                  + Words.at(visit.startMin())
+                  + ", which is out of use then");
+        }
         if (visit.setupStartMin() != visit.startMin()
             && !Hours.within(view1.station().calendar(), visit.setupStartMin(), visit.startMin())) {
           findings.add(

@@ -37,7 +37,7 @@ import spangle.plan.event.EventField;
       "  as-planned: nothing (everything ran as planned up to then)",
       "  rejected: job part count [coats]     stripped: job part count",
       "  cancelled: job",
-      "  broken: station [until]              repaired: station",
+      "  broken: station [until] [count]      repaired: station   (count: places that are out)",
       "  slow: station factor (1 ends it)     absent: station factor until [from]",
       "  delivered: material amount           slipped: material until",
       "  certificate: job part si_pct p_pct   gate-opened: job part gate opened_by",

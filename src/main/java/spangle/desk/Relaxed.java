@@ -180,7 +180,8 @@ record Relaxed(String what, String words, String without, Brief brief) {
         s.calendar(),
         SetupTable.none(s.setups().states()),
         s.initialState(),
-        s.longestWaitAfterMin());
+        s.longestWaitAfterMin(),
+        s.out());
   }
 
   private static StationSpec more(StationSpec s) {
@@ -191,7 +192,8 @@ record Relaxed(String what, String words, String without, Brief brief) {
         s.calendar(),
         s.setups(),
         s.initialState(),
-        s.longestWaitAfterMin());
+        s.longestWaitAfterMin(),
+        s.out());
   }
 
   private static void machines(Brief brief, LineSpec line, Set<String> ids, List<Relaxed> all) {
@@ -287,7 +289,8 @@ record Relaxed(String what, String words, String without, Brief brief) {
                     s.calendar(),
                     s.setups(),
                     s.initialState(),
-                    Integer.MAX_VALUE));
+                    Integer.MAX_VALUE,
+                    s.out()));
     all.add(
         new Relaxed(
             "window",

@@ -1,5 +1,6 @@
 package spangle.plan;
 
+import java.util.List;
 import spangle.equipment.WorkCalendar;
 
 /**
@@ -14,6 +15,7 @@ import spangle.equipment.WorkCalendar;
  * @param initialState state at the week's start
  * @param longestWaitAfterMin minutes a load may wait between leaving here and the start of its next
  *     visit (wash to coat, flux to zinc); {@link Integer#MAX_VALUE} where there is no limit
+ * @param out places that are out of use for a while, while the others work
  */
 public record StationSpec(
     String id,
@@ -22,9 +24,32 @@ public record StationSpec(
     WorkCalendar calendar,
     SetupTable setups,
     int initialState,
-    int longestWaitAfterMin) {
+    int longestWaitAfterMin,
+    List<PlacesOut> out) {
+  /** Copies the list. */
+  public StationSpec {
+    out = List.copyOf(out);
+  }
+
+  /** A station all of whose places work. */
+  public StationSpec(
+      String id,
+      String name,
+      int alike,
+      WorkCalendar calendar,
+      SetupTable setups,
+      int initialState,
+      int longestWaitAfterMin) {
+    this(id, name, alike, calendar, setups, initialState, longestWaitAfterMin, List.of());
+  }
+
+  /** Whether a place, counted from 1, is out of use at some minute of a stay. */
+  public boolean isOut(int place, int startMin, int endMin) {
+    return out.stream().anyMatch(o -> o.meets(place, alike, startMin, endMin));
+  }
+
   /** The same with other hours. */
   public StationSpec during(WorkCalendar hours) {
-    return new StationSpec(id, name, alike, hours, setups, initialState, longestWaitAfterMin);
+    return new StationSpec(id, name, alike, hours, setups, initialState, longestWaitAfterMin, out);
   }
 }

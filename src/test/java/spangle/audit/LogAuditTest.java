@@ -223,6 +223,13 @@ class LogAuditTest {
   }
 
   @Test
+  void whereSomePlacesAreOutTheOthersWorkOn() {
+    // P2 is hung at the first of two places.
+    keeps(hung().placesOut(405, "hang", 1), KEPT);
+    breaks("out-of-use", hung().placesOut(405, "hang", 2), KEPT);
+  }
+
+  @Test
   void whatDoesNotHangBeginsFromNowOn() {
     PlannedBatch past = simpleBake("oven-1 #2", "P2", 409, "B");
     breaks("nothing-in-the-past", hung(), PlanFixtures.plan(FIRST, past));

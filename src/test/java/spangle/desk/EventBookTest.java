@@ -83,14 +83,16 @@ class EventBookTest {
         .doesNotContain("nothing changes");
     assertThat(refused("priority-changed", "job=F-1", "due=mon 06:00"))
         .contains("due 'mon 06:00'", "before the event");
+    assertThat(refused("broken", "station=booth", "count=9")).contains("booth has 1 place");
     assertThat(refused("level", "station=booth", "level_down_mm=5")).contains("no bath");
     assertThat(week.resolve("events.yaml")).doesNotExist();
   }
 
   @Test
   void aTankAndAKettleHaveALevel() throws IOException {
-    assertThat(add("level", "station=kettle", "level_down_mm=120").number()).isEqualTo(1);
-    assertThat(add("level", "station=pickle", "level_down_mm=50").number()).isEqualTo(2);
+    assertThat(add("broken", "station=pickle", "count=1").words()).endsWith("pickle, 1 place");
+    assertThat(add("level", "station=kettle", "level_down_mm=120").number()).isEqualTo(2);
+    assertThat(add("level", "station=pickle", "level_down_mm=50").number()).isEqualTo(3);
   }
 
   @Test

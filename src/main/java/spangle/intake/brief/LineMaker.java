@@ -21,6 +21,7 @@ import spangle.plan.CarrierSpec;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.MachineSpec;
+import spangle.plan.PlacesOut;
 import spangle.plan.Setting;
 import spangle.plan.SetupTable;
 import spangle.plan.StationSpec;
@@ -73,9 +74,17 @@ final class LineMaker {
               ShopCalendar.of(shop, line, use),
               setups,
               initial,
-              longestWait(line, use, profile)));
+              longestWait(line, use, profile),
+              out(use)));
     }
     return specs;
+  }
+
+  private List<PlacesOut> out(StationUse use) {
+    return shop.maintenance().stream()
+        .filter(m -> m.stationId().equals(use.id()) && m.leavesSome(use.count()))
+        .map(m -> new PlacesOut(m.places(), m.span()))
+        .toList();
   }
 
   /** The station right before a booth or kettle carries the limit of the wait into it. */

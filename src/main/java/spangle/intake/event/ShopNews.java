@@ -48,7 +48,13 @@ final class ShopNews {
       int until = Math.min(end, shop.horizonMin());
       if (until > event.atMin()) {
         String why = "broken" + (event.note().isEmpty() ? "" : ": " + event.note());
-        blocks.add(new Maintenance(event.station(), new Span(event.atMin(), until), why));
+        blocks.add(
+            new Maintenance(
+                event.station(),
+                new Span(event.atMin(), until),
+                why,
+                false,
+                event.figures().count().orElse(0)));
       }
     }
     return blocks;

@@ -3,10 +3,12 @@ package spangle.intake.read;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import spangle.equipment.KettleProfile;
 import spangle.equipment.Profile;
@@ -41,6 +43,7 @@ final class EventReader {
   private final List<Job> jobs;
   private final Set<String> jobIds;
   private final Set<String> stations;
+  private final Map<String, Integer> placesOf;
   private final Set<String> dry;
   private final Set<String> materials;
 
@@ -51,6 +54,8 @@ final class EventReader {
     jobs.forEach(j -> this.jobIds.add(j.id()));
     this.stations = new LinkedHashSet<>();
     shop.lines().forEach(l -> l.stations().forEach(s -> stations.add(s.id())));
+    this.placesOf = new TreeMap<>();
+    shop.lines().forEach(l -> l.stations().forEach(s -> placesOf.put(s.id(), s.count())));
     this.dry = new LinkedHashSet<>();
     shop.lines()
         .forEach(
@@ -128,6 +133,15 @@ final class EventReader {
     at.ifPresent(minute -> inOrder(f, minute, figures));
     if (kind.get() == EventKind.LEVEL && !station.isEmpty() && dry.contains(station)) {
       bad(f, "station", station, "it is no bath and has no level", "name a tank or a kettle");
+    }
+    int places = placesOf.getOrDefault(station, 1);
+    if (kind.get() == EventKind.BROKEN && figures.count().orElse(0) > places) {
+      bad(
+          f,
+          "count",
+          Integer.toString(figures.count().getAsInt()),
+          station + " has " + places + (places == 1 ? " place" : " places"),
+          "say how many of its places are out, or leave the count away: then all are");
     }
     if (gate.equals("vents") && Set.copyOf(openedBy).size() < 2) {
       bad(

@@ -265,6 +265,7 @@ final class ShopReader {
       }
       String why = block.text("why");
       boolean topUp = block.told("top_up").yes();
+      int places = block.wholeOr("places", 1, 100, 0);
       block.finish();
       if (station.isPresent() && hours.isPresent()) {
         for (int day : days) {
@@ -274,7 +275,8 @@ final class ShopReader {
                   station.get(),
                   new Span(zero + hours.get().startMin(), zero + hours.get().endMin()),
                   why,
-                  topUp));
+                  topUp,
+                  places));
         }
       }
     }

@@ -9,10 +9,16 @@ import spangle.equipment.Span;
  * @param span minutes from the week's zero
  * @param why in words
  * @param topUp whether the zinc is filled up to its usual mark in it; it stands there at its end
+ * @param places how many of a station's places it takes, the others work; 0 for all
  */
-public record Maintenance(String stationId, Span span, String why, boolean topUp) {
+public record Maintenance(String stationId, Span span, String why, boolean topUp, int places) {
   /** A stretch in which no zinc is filled up. */
   public Maintenance(String stationId, Span span, String why) {
-    this(stationId, span, why, false);
+    this(stationId, span, why, false, 0);
+  }
+
+  /** Whether it leaves some of so many places. */
+  public boolean leavesSome(int count) {
+    return places > 0 && places < count;
   }
 }

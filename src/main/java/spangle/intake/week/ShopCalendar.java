@@ -20,7 +20,7 @@ public final class ShopCalendar {
   public static WorkCalendar of(Shop shop, ShopLine line, StationUse station) {
     WorkCalendar calendar = of(shop, line.id(), manning(station.profile()));
     for (Maintenance block : shop.maintenance()) {
-      if (block.stationId().equals(station.id())) {
+      if (block.stationId().equals(station.id()) && !block.leavesSome(station.count())) {
         calendar = calendar.without(block.span());
       }
     }

@@ -244,7 +244,10 @@ final class BatchWalk {
     int bestSetup = 0;
     for (int p = station.firstPlace; p < station.firstPlace + station.spec.alike(); p++) {
       int setup = station.setupMin[state[map.placeState + p]][wanted];
-      int placed = station.hours.place(earliest, state[map.placeFree + p], setup, load.minutes[s]);
+      int placed =
+          station
+              .hours(p - station.firstPlace)
+              .place(earliest, state[map.placeFree + p], setup, load.minutes[s]);
       if (placed < bestStart || (placed == bestStart && setup < bestSetup)) {
         bestPlace = p;
         bestStart = placed;

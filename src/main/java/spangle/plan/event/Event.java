@@ -107,7 +107,10 @@ public record Event(
         words.append(' ').append(about);
       }
     }
-    figures.count().ifPresent(n -> words.append(", ").append(n).append(" pieces"));
+    String things = kind == EventKind.BROKEN ? " place" : " piece";
+    figures
+        .count()
+        .ifPresent(n -> words.append(", ").append(n).append(things).append(n == 1 ? "" : "s"));
     figures.coats().ifPresent(n -> words.append(" with ").append(n).append(" coats"));
     if (!note.isEmpty()) {
       words.append(" (").append(note).append(')');

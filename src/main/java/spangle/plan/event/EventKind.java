@@ -48,8 +48,11 @@ public enum EventKind {
   STRIPPED(List.of(JOB, PART, COUNT), List.of()),
   /** A load under suspicion was looked at and is good. */
   INSPECTED(List.of(LOAD), List.of()),
-  /** A station, oven or kettle is out of use; without an end, until it is reported repaired. */
-  BROKEN(List.of(STATION), List.of(UNTIL)),
+  /**
+   * A station, oven or kettle is out of use; without an end, until it is reported repaired. Of a
+   * station with several places {@code count} says how many are out, counted from the last.
+   */
+  BROKEN(List.of(STATION), List.of(UNTIL, COUNT)),
   /** It works again. */
   REPAIRED(List.of(STATION), List.of()),
   /** From now on every stay at a station takes longer (old acid); factor 1 ends it. */

@@ -15,6 +15,7 @@ import spangle.plan.MachineSpec;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.PlannedLoad.PlannedVisit;
+import spangle.plan.StationSpec;
 
 /**
  * When batches that cannot be moved any more really run. Their loads, carriers, machine and order
@@ -27,6 +28,7 @@ public final class Slippage {
   private final Map<String, List<Span>> busy = new HashMap<>();
   private final Map<String, List<PlannedVisit>> passed = new HashMap<>();
   private final Map<String, WorkCalendar> calendars = new HashMap<>();
+  private final Map<String, StationSpec> stations = new HashMap<>();
   private final Map<String, MachineSpec> machines = new HashMap<>();
   private final Map<String, LineSpec> lines = new HashMap<>();
 
@@ -41,8 +43,12 @@ public final class Slippage {
     this.atMin = atMin;
     for (LineSpec line : brief.lines()) {
       lines.put(line.id(), line);
-      line.before().forEach(s -> calendars.put(s.id(), s.calendar()));
-      line.after().forEach(s -> calendars.put(s.id(), s.calendar()));
+      Stream.concat(line.before().stream(), line.after().stream())
+          .forEach(
+              s -> {
+                stations.put(s.id(), s);
+                calendars.put(s.id(), s.calendar());
+              });
       for (MachineSpec machine : line.machines()) {
         machines.put(machine.id(), machine);
         calendars.put(machine.id(), machine.calendar());
@@ -142,7 +148,7 @@ public final class Slippage {
       least = first == Integer.MAX_VALUE ? least : Math.max(least, atMin - first);
     }
     for (int wait = least; LoadTimes.last(batch) + wait <= brief.horizonMin(); wait++) {
-      PlannedBatch later = shifted(batch, wait, wait, from);
+      PlannedBatch later = rehoused(shifted(batch, wait, wait, from));
       if (free(later) && noOvertaking(later)) {
         return later;
       }
@@ -168,7 +174,7 @@ public final class Slippage {
   /** It went into the machine so much later than planned: what follows waits as it must. */
   private PlannedBatch behind(PlannedBatch batch, int late) {
     for (int wait = late; LoadTimes.last(batch) + wait <= brief.horizonMin(); wait++) {
-      PlannedBatch later = shifted(batch, late, wait, load -> Integer.MAX_VALUE);
+      PlannedBatch later = rehoused(shifted(batch, late, wait, load -> Integer.MAX_VALUE));
       if (visitsFree(later)) {
         return later;
       }
@@ -244,12 +250,55 @@ public final class Slippage {
         }
         Span stay = new Span(visit.setupStartMin(), visit.endMin());
         if (!open(visit.stationId(), visit.startMin(), visit.endMin())
+            || out(visit)
             || !clear(busy(visit.stationId(), visit.place()), stay)) {
           return false;
         }
       }
     }
     return true;
+  }
+
+  /** Stays to come at places that are out of use take another that is free. */
+  private PlannedBatch rehoused(PlannedBatch batch) {
+    List<PlannedLoad> loads = new ArrayList<>(batch.loads());
+    for (int i = 0; i < loads.size(); i++) {
+      List<PlannedVisit> visits = new ArrayList<>(loads.get(i).visits());
+      for (int k = 0; k < visits.size(); k++) {
+        PlannedVisit visit = visits.get(k);
+        if (visit.startMin() >= atMin && out(visit)) {
+          visits.set(k, elsewhere(visit, loads));
+        }
+      }
+      loads.set(i, loads.get(i).visiting(visits));
+    }
+    return loads.equals(batch.loads()) ? batch : batch.later(0, loads);
+  }
+
+  /** The same stay at the first place that is free of other work; as it was where none is. */
+  private PlannedVisit elsewhere(PlannedVisit visit, List<PlannedLoad> company) {
+    StationSpec station = stations.get(visit.stationId());
+    Span stay = new Span(visit.setupStartMin(), visit.endMin());
+    for (int place = 1; station != null && place <= station.alike(); place++) {
+      PlannedVisit other =
+          new PlannedVisit(
+              visit.stationId(), place, visit.setupStartMin(), visit.startMin(), visit.endMin());
+      boolean alone =
+          company.stream()
+              .flatMap(l -> l.visits().stream())
+              .filter(v -> v.stationId().equals(other.stationId()) && v.place() == other.place())
+              .noneMatch(v -> v.setupStartMin() < stay.endMin() && v.endMin() > stay.startMin());
+      if (!out(other) && alone && clear(busy(other.stationId(), place), stay)) {
+        return other;
+      }
+    }
+    return visit;
+  }
+
+  /** Whether its place is out of use while the others work. */
+  private boolean out(PlannedVisit visit) {
+    StationSpec station = stations.get(visit.stationId());
+    return station != null && station.isOut(visit.place(), visit.setupStartMin(), visit.endMin());
   }
 
   private boolean open(String station, int startMin, int endMin) {

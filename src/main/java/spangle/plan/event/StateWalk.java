@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.StationSpec;
 
 /** Walks through the events in order of time. */
 final class StateWalk {
@@ -179,7 +181,7 @@ final class StateWalk {
           event.station() + " is broken already: report it repaired, or strike the first report");
       return;
     }
-    down.add(new Down(event.station(), event.atMin(), until));
+    down.add(new Down(event.station(), event.atMin(), until, event.figures().count().orElse(0)));
     for (LoadState state : List.copyOf(loads.values())) {
       PlannedBatch batch = batchOfLoad.get(state.load());
       if (batch != null
@@ -211,7 +213,7 @@ final class StateWalk {
       if (each.stationId().equals(event.station())
           && each.fromMin() <= event.atMin()
           && each.untilMin() > event.atMin()) {
-        down.set(i, new Down(each.stationId(), each.fromMin(), event.atMin()));
+        down.set(i, new Down(each.stationId(), each.fromMin(), event.atMin(), each.places()));
         return;
       }
     }
@@ -276,6 +278,19 @@ final class StateWalk {
     return LoadTimes.first(batch, load) < now ? Stage.HUNG : Stage.PLANNED;
   }
 
+  private static int partOf(Down down) {
+    return down.places() == 0 ? Integer.MAX_VALUE / 2 : down.places();
+  }
+
+  private int alike(String station) {
+    return brief.lines().stream()
+        .flatMap(l -> Stream.concat(l.before().stream(), l.after().stream()))
+        .filter(s -> s.id().equals(station))
+        .mapToInt(StationSpec::alike)
+        .findFirst()
+        .orElse(1);
+  }
+
   private boolean wasInTheWay(PlannedBatch batch, PlannedLoad load, int now) {
     for (Down each : down) {
       if (each.stationId().equals(batch.machineId())
@@ -285,6 +300,7 @@ final class StateWalk {
       }
       for (PlannedLoad.PlannedVisit visit : load.visits()) {
         if (each.stationId().equals(visit.stationId())
+            && visit.place() > alike(visit.stationId()) - partOf(each)
             && visit.startMin() < now
             && each.touches(visit.startMin(), visit.endMin())) {
           return true;

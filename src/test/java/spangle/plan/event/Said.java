@@ -43,6 +43,11 @@ public final class Said {
             n.coats()));
   }
 
+  /** So many places of a station are out of use. */
+  public Said placesOut(int atMin, String station, int count) {
+    return add(atMin, EventKind.BROKEN, "", "", "", station, figures(count, 0));
+  }
+
   /** Pieces that did not pass. */
   public Said rejected(int atMin, String job, String part, int count) {
     return add(atMin, EventKind.REJECTED, "", job, part, "", figures(count, 0));

@@ -1,13 +1,21 @@
 package spangle.plan.event;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.dip;
+import static spangle.plan.PlanFixtures.load;
 import static spangle.plan.PlanFixtures.powderLot;
 import static spangle.plan.PlanFixtures.simpleBake;
 import static spangle.plan.PlanFixtures.yard;
+import static spangle.plan.PlanFixtures.zincLot;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import spangle.equipment.Span;
+import spangle.plan.Brief;
+import spangle.plan.PlacesOut;
 import spangle.plan.PlannedBatch;
+import spangle.plan.StationSpec;
 
 /** How what was reported moves the times of what stays. */
 class SlippageTest {
@@ -39,5 +47,51 @@ class SlippageTest {
     assertThat(LoadTimes.first(settled)).isZero();
     assertThat(settled.startMin()).isEqualTo(15);
     assertThat(last(settled)).isEqualTo(40);
+  }
+
+  /** Two loads hang and are to be pickled; the second tank is out from 400 to 500. */
+  @Test
+  void whatHangsTakesATankThatWorks() {
+    PlannedBatch planned =
+        dip(
+            "kettle #1",
+            450,
+            454,
+            load("Z1", "beam", "z")
+                .visit("pickle", 2, 418, 418, 448)
+                .visit("flux", 448, 450)
+                .visit("cool", 454, 464));
+    LoadState hung = LoadState.planned("Z1", "kettle #1").at(Stage.HUNG, 400);
+    Brief brief =
+        yard()
+            .lots(zincLot("z"))
+            .station(
+                "pickle",
+                s ->
+                    new StationSpec(
+                        s.id(),
+                        s.name(),
+                        s.alike(),
+                        s.calendar(),
+                        s.setups(),
+                        s.initialState(),
+                        s.longestWaitAfterMin(),
+                        List.of(new PlacesOut(1, new Span(400, 500)))))
+            .build();
+    PlannedBatch settled = new Slippage(brief, 410).settle(planned, Map.of("Z1", hung));
+    assertThat(settled.loads().get(0).visits().get(0).place()).isEqualTo(1);
+    assertThat(settled.startMin()).isEqualTo(450);
+
+    Slippage busy = new Slippage(brief, 410);
+    busy.place(
+        dip(
+            "kettle #0",
+            900,
+            904,
+            load("Z0", "beam", "o").number(2).visit("pickle", 1, 410, 410, 430)));
+    PlannedBatch waits = busy.settle(planned, Map.of("Z1", hung));
+    // the first tank is free at 430: twelve minutes later than planned
+    assertThat(waits.loads().get(0).visits().get(0).place()).isEqualTo(1);
+    assertThat(waits.startMin()).isEqualTo(462);
   }
 }

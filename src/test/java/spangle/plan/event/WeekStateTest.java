@@ -115,7 +115,7 @@ class WeekStateTest {
             .station(385, EventKind.BROKEN, "oven-1")
             .station(450, EventKind.REPAIRED, "oven-1")
             .station(460, EventKind.REPAIRED, "oven-1");
-    assertThat(at(400, said).down()).containsExactly(new Down("oven-1", 380, Integer.MAX_VALUE));
+    assertThat(at(400, said).down()).containsExactly(new Down("oven-1", 380, Integer.MAX_VALUE, 0));
     assertThat(at(450, said).down()).isEmpty();
     assertThat(at(460, said).refused()).extracting(r -> r.event().number()).containsExactly(2, 4);
   }
