@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import spangle.desk.BathDesk;
+import spangle.desk.Charge;
 import spangle.desk.ColourWork;
 import spangle.desk.OrderDesk;
 import spangle.estimate.BathWeek;
@@ -41,6 +42,7 @@ final class OrderWords {
     List<JsonOut> items = order.purchases().stream().map(this::item).toList();
     JsonOut out = new JsonOut().put("items", items);
     out.put("baths", order.baths().stream().map(this::bath).toList());
+    out.put("sent_out", order.charges().stream().map(OrderWords::charge).toList());
     if (labour > 0) {
       out.put(
           "reclaim",
@@ -141,6 +143,24 @@ final class OrderWords {
     return out;
   }
 
+  private static JsonOut charge(Charge charge) {
+    return new JsonOut()
+        .put("line", charge.lineId())
+        .put("firm", charge.firm())
+        .put("kg", charge.kg())
+        .put("charge_per_kg", charge.perKg() > 0 ? charge.perKg() : null)
+        .put("charge", charge.perKg() > 0 ? charge.money() : null);
+  }
+
+  private static String words(Charge charge) {
+    String to = charge.firm().isEmpty() ? charge.lineId() : charge.firm();
+    return String.format(Locale.ROOT, "%s: %.0f kg of work", to, charge.kg())
+        + (charge.perKg() > 0
+            ? String.format(
+                Locale.ROOT, " at %.2f a kg, %.2f in all", charge.perKg(), charge.money())
+            : "; no charge_per_kg in shop.yaml, so no money");
+  }
+
   private JsonOut advice(ColourWork colour) {
     var advice = colour.advice(capture, labour);
     return new JsonOut()
@@ -154,6 +174,7 @@ final class OrderWords {
     Answer answer = new Answer(out);
     order.purchases().forEach(p -> print(answer, p));
     order.baths().forEach(b -> print(answer, b));
+    order.charges().forEach(c -> answer.say("sent out", words(c)));
     if (labour > 0) {
       if (order.colours().stream().noneMatch(c -> c.pricePerKg() > 0)) {
         answer.say("advice", "none: no powder of the week has a price_kg in coatings.yaml");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import spangle.plan.FinishKind;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.PlanFigures;
@@ -49,6 +50,9 @@ public record Balance(String name, double before, double after, boolean lessIsBe
     rows.add(new Balance("kits complete on time", onTime(before), onTime(after), false));
     rows.add(new Balance("hours in ovens and kettle", hours(before), hours(after), true));
     rows.add(new Balance("kg sent to another firm", sentKg(before), sentKg(after), true));
+    rows.add(new Balance("money other firms ask for it", money(before), money(after), true));
+    rows.add(
+        new Balance("kg of the shop's own zinc on the work", zincKg(before), zincKg(after), true));
     rows.add(new Balance("colour changes", a.colourChanges(), b.colourChanges(), true));
     rows.add(
         new Balance(
@@ -77,6 +81,23 @@ public record Balance(String name, double before, double after, boolean lessIsBe
     file.brief().lots().forEach(lot -> kg.put(lot.id(), lot.massKg()));
     return Math.round(
         batches(file, true).stream()
+            .flatMap(b -> b.loads().stream())
+            .flatMap(l -> l.lotIds().stream())
+            .mapToDouble(id -> kg.getOrDefault(id, 0.0))
+            .sum());
+  }
+
+  private static double money(PlanFile file) {
+    return Math.round(Charge.of(file).stream().mapToDouble(Charge::money).sum());
+  }
+
+  private static double zincKg(PlanFile file) {
+    Map<String, Double> kg = new HashMap<>();
+    file.brief().lots().stream()
+        .filter(lot -> lot.finish().kind() == FinishKind.ZINC)
+        .forEach(lot -> kg.put(lot.id(), lot.materialKg()));
+    return Math.round(
+        batches(file, false).stream()
             .flatMap(b -> b.loads().stream())
             .flatMap(l -> l.lotIds().stream())
             .mapToDouble(id -> kg.getOrDefault(id, 0.0))

@@ -37,6 +37,7 @@ public final class OrderDesk {
    * @param monday date of minute zero
    * @param purchases what to buy
    * @param baths what the week does to each kettle's bath
+   * @param charges what other firms ask for the work sent to them
    * @param colours work of each powder, for spraying to waste or reclaiming it
    * @param refused problems that stop the reader; empty when there is an order
    */
@@ -44,21 +45,24 @@ public final class OrderDesk {
       LocalDate monday,
       List<Purchase> purchases,
       List<BathDesk.Bath> baths,
+      List<Charge> charges,
       List<ColourWork> colours,
       List<Problem> refused) {
     /** Copies the lists. */
     public Order {
       purchases = List.copyOf(purchases);
       baths = List.copyOf(baths);
+      charges = List.copyOf(charges);
       colours = List.copyOf(colours);
       refused = List.copyOf(refused);
     }
 
-    private static Order of(PreparedWeek week, Plan plan) {
+    private static Order of(PreparedWeek week, Plan plan, List<Charge> charges) {
       return new Order(
           week.brief().monday(),
           new StoreDesk(week, plan).purchases(),
           new BathDesk(week, plan).baths(),
+          charges,
           ColourWork.of(week),
           List.of());
     }
@@ -74,7 +78,8 @@ public final class OrderDesk {
   public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
     WeekReader.Reading reading = WeekReader.read(week);
     if (reading.input().isEmpty()) {
-      return new Order(LocalDate.EPOCH, List.of(), List.of(), List.of(), reading.problems());
+      return new Order(
+          LocalDate.EPOCH, List.of(), List.of(), List.of(), List.of(), reading.problems());
     }
     PreparedWeek prepared = BriefMaker.prepare(reading.input().get());
     if (plan.isPresent()) {
@@ -92,12 +97,12 @@ public final class OrderDesk {
                 + stranger.get()
                 + ", which this week has not; give a plan of this week");
       }
-      return Order.of(asPlanned, file.plan());
+      return Order.of(asPlanned, file.plan(), Charge.of(file));
     }
     Plan quick =
         new Solver()
             .solve(prepared.brief(), new SolveOptions(10, STEPS, 1, 1), ProgressListener.NOBODY);
-    return Order.of(prepared, quick);
+    return Order.of(prepared, quick, Charge.of(prepared, quick));
   }
 
   /** The first lot or line of a plan that its week does not know. */

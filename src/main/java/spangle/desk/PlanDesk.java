@@ -195,7 +195,7 @@ public final class PlanDesk {
         made.week().brief(),
         made.plan(),
         made.findings(),
-        Optional.empty(),
+        Charge.kept(Charge.of(made.week(), made.plan())),
         made.yardstick());
   }
 

@@ -1,8 +1,13 @@
 package spangle.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -11,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.cli.Spangle;
 import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
 import spangle.intake.week.Hauling;
@@ -183,7 +189,42 @@ class SentOutTest {
             .orElseThrow();
     assertThat(sent.before()).isZero();
     assertThat(sent.after()).isPositive();
+    // 1.15 for each kilogram, as the overlay says; nothing is paid in the house.
+    Balance money = row(difference, "money other firms ask for it");
+    assertThat(money.before()).isZero();
+    assertThat(money.after()).isCloseTo(1.15 * sent.after(), within(1.2));
+    Balance zinc = row(difference, "kg of the shop's own zinc on the work");
+    assertThat(zinc.before()).isPositive();
+    assertThat(zinc.after()).isZero();
+    assertThat(OrderDesk.order(HARBOUR, Optional.of(out)).charges())
+        .singleElement()
+        .satisfies(
+            c -> {
+              assertThat(c.kg()).isCloseTo(sent.after(), within(0.5));
+              assertThat(c.perKg()).isEqualTo(1.15);
+              assertThat(c.money()).isCloseTo(1.15 * c.kg(), within(1e-9));
+            });
+    assertThat(OrderDesk.order(HARBOUR, Optional.of(house)).charges()).isEmpty();
+    StringWriter json = new StringWriter();
+    Spangle.run(
+        new PrintWriter(json),
+        new PrintWriter(new StringWriter()),
+        "order",
+        HARBOUR.toString(),
+        "--plan",
+        out.toString(),
+        "--json");
+    JsonNode said = new ObjectMapper().readTree(json.toString()).at("/sent_out/0");
+    assertThat(said.at("/charge").asDouble())
+        .isCloseTo(1.15 * said.at("/kg").asDouble(), within(0.02));
     assertThat(PlanShelf.audit(out, HARBOUR).findings()).isEmpty();
+  }
+
+  private static Balance row(PlanCompare.Difference difference, String name) {
+    return difference.balance().stream()
+        .filter(b -> b.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private Optional<Shop> shop(String change) throws IOException {
