@@ -29,7 +29,7 @@ import spangle.plan.json.PlanFile;
 
 /**
  * What a replan starts from: the week after its events, with what cannot move any more in front and
- * the rest of today's plan announced.
+ * the rest of the plan announced: its first day sticks, later days move for a gain.
  *
  * @param week the week as it is now, ready to be planned from the minute on
  * @param earlier batches of the plan so far that may still move
@@ -43,8 +43,6 @@ record ReplanStart(
     WeekState state,
     Happened happened,
     Map<String, String> forced) {
-  static final int DAY_MIN = 24 * 60;
-
   ReplanStart {
     earlier = List.copyOf(earlier);
     forced = new TreeMap<>(forced);
@@ -90,10 +88,9 @@ record ReplanStart(
     Set<String> fixed = front.lots();
     Set<String> known = new HashSet<>();
     b.lots().forEach(l -> known.add(l.id()));
-    int tonight = (atMin / DAY_MIN + 1) * DAY_MIN;
-    List<PlannedBatch> today =
+    List<PlannedBatch> announced =
         front.open().stream()
-            .filter(p -> p.startMin() >= atMin && p.startMin() < tonight)
+            .filter(p -> p.startMin() >= atMin)
             .filter(p -> p.loads().stream().allMatch(l -> known.containsAll(l.lotIds())))
             .toList();
     return new Brief(
@@ -109,7 +106,7 @@ record ReplanStart(
         b.supplies(),
         b.goals(),
         front.frozen(),
-        today,
+        announced,
         b.baths());
   }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.ToLongFunction;
 import spangle.plan.PlannedBatch;
 import spangle.plan.clock.Batch;
@@ -49,8 +50,21 @@ final class Builder {
     return build(List.of());
   }
 
-  /** The first plan, with these batches of an earlier one in their order ahead of all new work. */
+  /**
+   * The first plan, with these batches of an earlier one in their order. What that one has not is
+   * put where there is room, or behind everything, whichever is the better plan: work that was left
+   * out for good reason pushes nobody aside.
+   */
   WeekPlan build(List<PlannedBatch> earlier) {
+    WeekPlan filled = build(earlier, OneLine::fill);
+    if (earlier.isEmpty()) {
+      return filled;
+    }
+    WeekPlan behind = new Builder(floor, clock).build(earlier, OneLine::strand);
+    return Bulletin.better(behind, filled) ? behind : filled;
+  }
+
+  private WeekPlan build(List<PlannedBatch> earlier, Consumer<OneLine> rest) {
     for (LineFacts line : floor.lines) {
       rows[line.index] = new Batch[line.machines.length][];
       for (int m = 0; m < line.machines.length; m++) {
@@ -63,7 +77,7 @@ final class Builder {
       for (LotFacts lot : floor.lots) {
         endGuess[lot.index] = plan.lotEnd(lot.index);
       }
-      new OneLine(floor.lines[l], plan).fill();
+      rest.accept(new OneLine(floor.lines[l], plan));
       plan = clock.plan(rows);
     }
     return plan;
@@ -119,12 +133,28 @@ final class Builder {
           closed[m] = true;
         }
       }
+      strand();
+    }
+
+    /** Puts what waits behind everything, for the search to rescue. */
+    void strand() {
       for (int k = 0; k < count; k++) {
         strand(floor.lots[waiting[k]]);
       }
       for (int m = 0; m < guesses.length; m++) {
         rows[line.index][m] = filled.get(m).toArray(Batch[]::new);
       }
+    }
+
+    private int lastFree(Batch alone) {
+      int last = -1;
+      for (int m = 0; m < guesses.length; m++) {
+        boolean runs = alone.mayRunOn(line.machines[m]);
+        if (runs && (last < 0 || guesses[m].free() > guesses[last].free())) {
+          last = m;
+        }
+      }
+      return last;
     }
 
     private int firstFree(boolean[] closed) {
@@ -290,7 +320,7 @@ final class Builder {
       count = write;
     }
 
-    /** Puts a lot for which no time was found at the end of a row, for the search to rescue. */
+    /** At the end of the row that ends last of those that take it. */
     private void strand(LotFacts lot) {
       for (int choice = 0; choice < lot.carriers.length; choice++) {
         Load load = floor.single(lot.index, choice);
@@ -298,12 +328,10 @@ final class Builder {
           if (load.dwellMin[s] < 0) {
             continue;
           }
-          Batch alone = Batch.of(s, load);
-          for (int m = 0; m < guesses.length; m++) {
-            if (alone.mayRunOn(line.machines[m])) {
-              filled.get(m).add(alone);
-              return;
-            }
+          int last = lastFree(Batch.of(s, load));
+          if (last >= 0) {
+            filled.get(last).add(Batch.of(s, load));
+            return;
           }
         }
       }

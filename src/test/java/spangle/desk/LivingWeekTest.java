@@ -45,6 +45,20 @@ class LivingWeekTest {
     return rest;
   }
 
+  /** One move of search: what a replan begins with is the plan people know. */
+  @Test
+  void whereAllRanAsPlannedNothingMoves() {
+    week = new LivingWeek(DEMO, folder.resolve("calm"), 1);
+    week.event("when: mon 14:20, what: as-planned");
+
+    ReplanDesk.Rest rest = week.replan("mon 14:30");
+
+    assertThat(rest.findings()).isEmpty();
+    assertThat(rest.changes().loadsMoved()).isZero();
+    assertThat(rest.plan().leftOut())
+        .hasSizeLessThanOrEqualTo(week.before().plan().leftOut().size());
+  }
+
   @Test
   void aWeekWithTenThingsGoingWrong() {
     week = new LivingWeek(DEMO, folder.resolve("week"), 1500);

@@ -127,4 +127,20 @@ class RecallTest {
     assertThat(plan.figures().moved()).isZero();
     assertThat(Audit.of(brief, plan)).isEmpty();
   }
+
+  @Test
+  void whatTheEarlierPlanHasNotPushesNobodyAside() {
+    List<PlannedBatch> earlier =
+        solve(yard().lots(powderLot("A"), powderLot("B")).build(), List.of(FIRST, SECOND), 1)
+            .batches();
+    Brief brief =
+        yard()
+            .lots(powderLot("A"), powderLot("B"), powderLot("C"), powderLot("D"), powderLot("E"))
+            .announced(earlier.toArray(PlannedBatch[]::new))
+            .build();
+    Plan plan = solve(brief, earlier, 1);
+    assertThat(plan.figures().moved()).isZero();
+    assertThat(lotsInTime(plan)).hasSize(5).startsWith("B");
+    assertThat(Audit.of(brief, plan)).isEmpty();
+  }
 }
