@@ -121,7 +121,10 @@ public final class WhyDesk {
   }
 
   private Why part(List<Lot> part) {
-    Lot last = part.stream().max(Comparator.comparingInt(this::rank)).orElseThrow();
+    Lot last =
+        part.stream()
+            .max(Comparator.comparingInt(this::rank).thenComparingInt(this::earliest))
+            .orElseThrow();
     List<Lot> legs = legs(last);
     OptionalInt end = end(last);
     List<Why.Hold> holds = new ArrayList<>();
@@ -148,6 +151,15 @@ public final class WhyDesk {
   /** The last of a part's lots; one that is left out comes after all others. */
   private int rank(Lot lot) {
     return end(lot).orElse(Integer.MAX_VALUE);
+  }
+
+  /** Of lots left out the one with the latest earliest time, or with none at all. */
+  private int earliest(Lot lot) {
+    return plan.leftOut().stream()
+        .filter(o -> o.lotId().equals(lot.id()))
+        .mapToInt(o -> o.earliestMin().orElse(Integer.MAX_VALUE))
+        .max()
+        .orElse(0);
   }
 
   private List<Lot> legs(Lot last) {
@@ -180,8 +192,8 @@ public final class WhyDesk {
 
   private String place(List<Lot> part, Lot last, OptionalInt end) {
     int pieces = part.stream().mapToInt(Lot::pieces).sum();
-    String of = part.size() > 1 ? last.pieces() + " of " + pieces + " pieces, the last: " : "";
     if (end.isEmpty()) {
+      int out = part.stream().filter(l -> end(l).isEmpty()).mapToInt(Lot::pieces).sum();
       String reason =
           legs(last).stream()
               .flatMap(l -> plan.leftOut().stream().filter(o -> o.lotId().equals(l.id())))
@@ -194,8 +206,12 @@ public final class WhyDesk {
               .map(PartFate::earliest)
               .findFirst()
               .orElse("");
-      return of + "not in this week: " + reason + earliest;
+      return (part.size() > 1 ? out + " of " + pieces + " pieces are " : "")
+          + "not in this week: "
+          + reason
+          + earliest;
     }
+    String of = part.size() > 1 ? last.pieces() + " of " + pieces + " pieces, the last: " : "";
     PlannedLoad load = loads.get(last.id());
     PlannedBatch batch = batches.get(last.id());
     int hung =

@@ -1,6 +1,7 @@
 package spangle.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static spangle.plan.PlanFixtures.plan;
 import static spangle.plan.PlanFixtures.powderLot;
 import static spangle.plan.PlanFixtures.yard;
 import static spangle.plan.PlanFixtures.zincLot;
@@ -11,12 +12,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.cli.Spangle;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Kit;
+import spangle.plan.LeftOut;
+import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.Supply;
 import spangle.plan.json.Gate;
@@ -32,7 +36,13 @@ import spangle.solve.Solver;
  */
 class WhyDeskTest {
   private static PlanFile planned(Brief brief, Gate... gates) {
-    Plan plan = new Solver().solve(brief, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY);
+    return file(
+        brief,
+        new Solver().solve(brief, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY),
+        gates);
+  }
+
+  private static PlanFile file(Brief brief, Plan plan, Gate... gates) {
     return new PlanFile(
         PlanFile.FORMAT,
         "A",
@@ -117,6 +127,25 @@ class WhyDeskTest {
     assertThat(first.endMin().orElseThrow()).isLessThan(second.endMin().orElseThrow());
     assertThat(held(second)).contains("carrier");
     assertThat(held(first)).doesNotContain("carrier");
+  }
+
+  @Test
+  void ofSeveralLotsLeftOutAllPiecesAreCountedAndTheLastIsSpokenOf() {
+    Brief brief = yard().lots(powderLot("a").of("j", "p"), powderLot("b").of("j", "p")).build();
+    Plan none =
+        plan(
+            List.of(),
+            List.of(
+                new LeftOut("a", "no-time", "no room", OptionalInt.of(7 * 1440 + 600)),
+                new LeftOut("b", "no-time", "no room", OptionalInt.of(7 * 1440 + 540))));
+
+    Why why = why(file(brief, none), "j");
+
+    int pieces = brief.lots().stream().mapToInt(Lot::pieces).sum();
+    assertThat(why.place())
+        .startsWith(pieces + " of " + pieces + " pieces are not in this week: no room")
+        .contains("10:00")
+        .doesNotContain("09:00");
   }
 
   @Test
