@@ -49,15 +49,15 @@ final class FigureDoubts {
   static void note(Fields fields, Metal metal, Body body, int pieces, boolean welded) {
     OptionalDouble density = metal.material().densityKgM3();
     boolean mixed = metal.thickestMm() != metal.thicknessMm();
-    if (density.isEmpty() || (mixed && PieceFigures.shape(metal, body).isEmpty())) {
+    Optional<Shape> shape = PieceFigures.shape(metal, body);
+    if (density.isEmpty() || (mixed && shape.isEmpty() && metal.skins().isEmpty())) {
       return;
     }
-    Optional<Shape> shape = PieceFigures.shape(metal, body);
     Given given =
         new Given(
-            body.areaM2(),
+            area(metal, body),
             body.massKg(),
-            OptionalDouble.of(metal.thicknessMm()),
+            OptionalDouble.of(metal.meanWallMm()),
             body.sizeMm(),
             density.getAsDouble(),
             pieces,
@@ -68,6 +68,13 @@ final class FigureDoubts {
         note(fields, doubt);
       }
     }
+  }
+
+  /** As written, or what the skins come to. */
+  private static OptionalDouble area(Metal metal, Body body) {
+    return body.areaM2().isEmpty() && !metal.skins().isEmpty()
+        ? OptionalDouble.of(metal.skinAreaM2())
+        : body.areaM2();
   }
 
   /**
@@ -136,7 +143,11 @@ final class FigureDoubts {
         mass
             ? fields.quantityScalar("mass", QuantityKind.MASS)
             : fields.quantityScalar("area", QuantityKind.AREA);
-    Place place = scalar.map(Datum.Scalar::place).orElse(fields.place());
+    boolean skins = scalar.isEmpty() && !mass && fields.has(SkinReader.KEY);
+    Place place =
+        skins
+            ? fields.valuePlace(SkinReader.KEY)
+            : scalar.map(Datum.Scalar::place).orElse(fields.place());
     boolean block = doubt.verdict() == Agreement.Verdict.BLOCK;
     String readings =
         doubt.readings().stream()
@@ -149,8 +160,8 @@ final class FigureDoubts {
                 code(doubt),
                 Severity.ASK,
                 place,
-                mass ? "mass" : "area",
-                scalar.map(Datum.Scalar::text).orElse(""),
+                mass ? "mass" : skins ? SkinReader.KEY : "area",
+                skins ? fields.text(SkinReader.KEY) : scalar.map(Datum.Scalar::text).orElse(""),
                 "within 10 % of one another; over 50 % the part waits",
                 doubt.words() + (readings.isEmpty() ? "" : ". " + readings),
                 "weigh or measure a piece, then answer with the right value or keep",

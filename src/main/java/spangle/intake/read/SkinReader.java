@@ -15,7 +15,7 @@ import spangle.part.WallArea;
 
 /** Reads the surface of a piece by thickness: {@code 3mm:2.4m2; 8mm:0.6m2}. */
 final class SkinReader {
-  private static final String KEY = "skins";
+  static final String KEY = "skins";
   private static final String LIKE = "3mm:2.4m2; 8mm:0.6m2";
   private static final double SAME_MM = 1e-6;
 

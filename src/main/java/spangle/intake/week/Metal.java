@@ -47,4 +47,14 @@ public record Metal(
     }
     return sum;
   }
+
+  /**
+   * Thickness of the wall behind its surface in the mean, mm; its thickness where it has no skins.
+   */
+  public double meanWallMm() {
+    if (skins.isEmpty()) {
+      return thicknessMm;
+    }
+    return skins.stream().mapToDouble(s -> s.areaM2() * s.thicknessMm()).sum() / skinAreaM2();
+  }
 }

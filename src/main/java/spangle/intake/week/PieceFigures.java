@@ -7,7 +7,6 @@ import spangle.part.Edges;
 import spangle.part.FlatPattern;
 import spangle.part.Measured;
 import spangle.part.Shape;
-import spangle.part.WallArea;
 
 /**
  * Area, mass and size of one piece with where they come from. A value the file gives wins over a
@@ -93,15 +92,7 @@ public record PieceFigures(
     if (density.isEmpty()) {
       return density;
     }
-    double wallMm = metal.thicknessMm();
-    if (!metal.skins().isEmpty()) {
-      double volume = 0;
-      for (WallArea skin : metal.skins()) {
-        volume += skin.areaM2() * skin.thicknessMm();
-      }
-      wallMm = volume / metal.skinAreaM2();
-    }
-    return OptionalDouble.of(areaM2 * density.getAsDouble() * wallMm / 2000);
+    return OptionalDouble.of(areaM2 * density.getAsDouble() * metal.meanWallMm() / 2000);
   }
 
   private static String source(Metal metal, Body body, Optional<Measured> computed) {

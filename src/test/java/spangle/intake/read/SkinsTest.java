@@ -9,6 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spangle.intake.copy.CleanCopy;
+import spangle.intake.problem.ProblemCode;
 import spangle.intake.week.Metal;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.PieceFigures;
@@ -100,5 +101,33 @@ class SkinsTest {
             .reduce("", String::concat);
 
     assertThat(copy).contains("3mm:2.4m2; 8mm:0.6m2");
+  }
+
+  /** 47.1 kg by the skins: 46 kg are taken, 30 kg are 57 % off and the part waits. */
+  @ParameterizedTest
+  @CsvSource({"46, 0", "30, 1"})
+  void massAndSkinsAreHeldAgainstOneAnother(String massKg, int doubts) {
+    WeekReader.Reading reading = read("", "3mm:2.4m2; 8mm:0.6m2", "", massKg);
+
+    assertThat(reading.problems().stream().filter(p -> p.code() == ProblemCode.AREA_MASS_CLASH))
+        .hasSize(doubts)
+        .allSatisfy(p -> assertThat(p.why()).contains("area 3 m2", "56 % apart"));
+  }
+
+  /** A plate of 160 x 120 mm has 0.04 m2, not 2.4. */
+  @Test
+  void skinsFarFromTheShapeAreAskedAbout() {
+    WeekReader.Reading reading =
+        WeekFiles.sound(temp)
+            .put(
+                "jobs/a.csv",
+                "job,part,qty,material,thickness_mm,skins,shape,route,due,welded,hollow\n"
+                    + "J-1,FR-1,10,steel,3,3mm:2.4m2,plate 160x120 mm,zinc,fri,no,no\n")
+            .read();
+
+    assertThat(reading.problems())
+        .filteredOn(p -> p.code() == ProblemCode.AREA_MASS_CLASH)
+        .singleElement()
+        .satisfies(p -> assertThat(p.field()).isEqualTo("skins"));
   }
 }
