@@ -4,41 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import spangle.coating.zinc.ZincInspection;
-import spangle.coating.zinc.ZincRow;
 import spangle.intake.brief.Draws;
 import spangle.measure.Figures;
 import spangle.part.WallArea;
 import spangle.plan.PartFacts;
 
-/** What the inspector measures of a galvanized part, in one sentence for the sheet. */
+/**
+ * Where the inspector measures a galvanized part, in one sentence for the sheet; the limits stand
+ * beside the boxes for the readings.
+ */
 final class InspectionWords {
   private InspectionWords() {}
 
   /** Every thickness of an article is inspected by itself (ISO 1461, several thicknesses). */
   static String of(Draws draws, PartFacts part) {
     List<String> walls = new ArrayList<>();
-    double thickestSkinMm = 0;
     for (WallArea skin : part.skins()) {
       ZincInspection check =
           ZincInspection.of(part.pieces(), skin.areaM2(), draws.row(part, skin.thicknessMm()));
       String head = part.skins().size() > 1 ? Figures.upTo(skin.thicknessMm(), 2) + " mm: " : "";
-      walls.add(
-          String.format(
-              Locale.ROOT,
-              "%s%s, %d readings in it; %s",
-              head,
-              areas(check),
-              check.readingsPerArea(),
-              limits(check.localUm(), check.meanUm())));
-      thickestSkinMm = skin.thicknessMm();
-    }
-    if (part.thickestMm() > thickestSkinMm) {
-      ZincRow row = draws.row(part, part.thickestMm());
-      walls.add(
-          "walls of "
-              + Figures.upTo(part.thickestMm(), 2)
-              + " mm: "
-              + limits(row.localUm(), row.meanUm()));
+      walls.add(head + areas(check) + ", " + check.readingsPerArea() + " readings in it");
     }
     return String.format(
         Locale.ROOT,
@@ -55,10 +40,5 @@ final class InspectionWords {
         : check.areasPerArticle() == 1
             ? "1 area of 10 cm2 on each"
             : check.areasPerArticle() + " areas of 10 cm2 on each";
-  }
-
-  private static String limits(double localUm, double meanUm) {
-    return String.format(
-        Locale.ROOT, "no area under %.0f um, mean not under %.0f", localUm, meanUm);
   }
 }

@@ -21,7 +21,6 @@ final class LoadCautions {
       case ZINC ->
           List.of(
               "Only dry work enters the zinc.",
-              "Void without two signatures where there are hollows.",
               "Nobody under the load; the crane's plate and the chain maker's table decide.");
     };
   }

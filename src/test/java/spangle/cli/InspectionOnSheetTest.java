@@ -38,9 +38,9 @@ class InspectionOnSheetTest {
     assertThat(code).as(said.toString()).isIn(ExitCode.DONE, ExitCode.WAITS);
     assertThat(Files.readString(out.resolve("index.html")).replaceAll("\\s+", " "))
         .contains(
-            "mooring plate: measure 3 of 60, 1 area of 10 cm2 on each, 5 readings in it; no area"
-                + " under 70 um, mean not under 85.",
-            "pedestal head: measure 3 of 12, 1 area of 10 cm2 on each, 5 readings in it; no area"
-                + " under 45 um, mean not under 55.");
+            "mooring plate: measure 3 of 60, 1 area of 10 cm2 on each, 5 readings in it.",
+            "mean at least 85 um, no place under 70 um",
+            "pedestal head: measure 3 of 12, 1 area of 10 cm2 on each, 5 readings in it.",
+            "mean at least 55 um, no place under 45 um");
   }
 }
