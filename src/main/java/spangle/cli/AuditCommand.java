@@ -1,6 +1,5 @@
 package spangle.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.PlanShelf;
 import spangle.plan.Finding;
-import spangle.plan.json.PlanFileException;
 
 /** Independent proof that a plan keeps every rule. */
 @Command(
@@ -55,14 +53,11 @@ final class AuditCommand implements Callable<Integer> {
   }
 
   private PlanShelf.Audited audited() {
-    try {
-      Path folder = week != null ? week : PlanShelf.weekOf(plan, PlanShelf.read(plan));
-      return PlanShelf.audit(plan, folder);
-    } catch (PlanFileException notAPlan) {
-      throw ExitException.refused(plan + ": " + notAPlan.getMessage());
-    } catch (IOException unreadable) {
-      throw ExitException.refused(plan + " cannot be read: " + unreadable.getMessage());
-    }
+    return PlanReading.of(
+        plan,
+        () ->
+            PlanShelf.audit(
+                plan, week != null ? week : PlanShelf.weekOf(plan, PlanShelf.read(plan))));
   }
 
   private static void words(PlanShelf.Audited audited, PrintWriter out) {

@@ -53,8 +53,8 @@ final class BackCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path worked = plan == null ? week.resolve("plan") : plan;
+    PlanHistory history = PlanReading.of(worked, () -> PlanHistory.open(worked));
     try {
-      PlanHistory history = PlanHistory.open(worked);
       String letter =
           to != null ? to : history.current().replanned().map(Replanned::keptVersion).orElse("");
       List<String> against = BackDesk.back(week, history, letter);

@@ -1,6 +1,5 @@
 package spangle.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,7 +17,6 @@ import spangle.desk.PartChange;
 import spangle.desk.PlanCompare;
 import spangle.desk.PlanShelf;
 import spangle.plan.json.PlanFile;
-import spangle.plan.json.PlanFileException;
 import spangle.report.Change;
 
 /** What moved between two plans. */
@@ -162,12 +160,6 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private static PlanFile read(Path plan) {
-    try {
-      return PlanShelf.read(plan);
-    } catch (PlanFileException notAPlan) {
-      throw ExitException.refused(plan + ": " + notAPlan.getMessage());
-    } catch (IOException unreadable) {
-      throw ExitException.refused(plan + " cannot be read: " + unreadable.getMessage());
-    }
+    return PlanReading.of(plan, () -> PlanShelf.read(plan));
   }
 }

@@ -1,6 +1,5 @@
 package spangle.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,7 +11,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.coating.powder.Reclaim;
 import spangle.desk.OrderDesk;
-import spangle.plan.json.PlanFileException;
 
 /** Powder, paint and zinc to buy. */
 @Command(
@@ -78,12 +76,7 @@ final class OrderCommand implements Callable<Integer> {
   }
 
   private OrderDesk.Order order() {
-    try {
-      return OrderDesk.order(week, Optional.ofNullable(plan));
-    } catch (PlanFileException notAPlan) {
-      throw ExitException.refused(plan + ": " + notAPlan.getMessage());
-    } catch (IOException unreadable) {
-      throw ExitException.refused("cannot be read: " + unreadable.getMessage());
-    }
+    return PlanReading.of(
+        plan == null ? week : plan, () -> OrderDesk.order(week, Optional.ofNullable(plan)));
   }
 }

@@ -20,7 +20,6 @@ import spangle.desk.PlanHistory;
 import spangle.desk.ReplanDesk;
 import spangle.intake.problem.Problem;
 import spangle.intake.read.Moment;
-import spangle.plan.json.PlanFileException;
 import spangle.solve.SolveOptions;
 
 /** The rest of the week again, with little moved. */
@@ -129,14 +128,7 @@ final class ReplanCommand implements Callable<Integer> {
 
   private PlanHistory shelf() {
     Path plan = keep == null ? week.resolve("plan") : keep;
-    try {
-      return PlanHistory.open(plan);
-    } catch (PlanFileException notAPlan) {
-      throw ExitException.refused(plan + ": " + notAPlan.getMessage());
-    } catch (IOException unreadable) {
-      throw ExitException.refused(
-          plan + " cannot be read: " + unreadable.getMessage() + "; plan the week first");
-    }
+    return PlanReading.of(plan, () -> PlanHistory.open(plan));
   }
 
   private int minute(PlanHistory shelf, String option, String words) {

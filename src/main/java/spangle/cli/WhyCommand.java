@@ -1,6 +1,5 @@
 package spangle.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,7 +15,6 @@ import spangle.desk.PlanShelf;
 import spangle.desk.Why;
 import spangle.desk.WhyDesk;
 import spangle.plan.json.PlanFile;
-import spangle.plan.json.PlanFileException;
 
 /** Why a job is where it is, and what holds it. */
 @Command(
@@ -49,7 +47,7 @@ final class WhyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PlanFile file = read();
+    PlanFile file = PlanReading.of(plan, () -> PlanShelf.sound(plan));
     List<Why> whys = WhyDesk.why(file, job);
     if (whys.isEmpty()) {
       throw new ParameterException(
@@ -67,16 +65,6 @@ final class WhyCommand implements Callable<Integer> {
       out.flush();
     }
     return whys.stream().anyMatch(Why::late) ? ExitCode.WAITS : ExitCode.DONE;
-  }
-
-  private PlanFile read() {
-    try {
-      return PlanShelf.sound(plan);
-    } catch (PlanFileException notAPlan) {
-      throw ExitException.refused(plan + ": " + notAPlan.getMessage());
-    } catch (IOException unreadable) {
-      throw ExitException.refused(plan + " cannot be read: " + unreadable.getMessage());
-    }
   }
 
   private static void words(Why why, PrintWriter out) {
