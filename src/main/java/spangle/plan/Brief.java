@@ -47,34 +47,6 @@ public record Brief(
     baths = List.copyOf(baths);
   }
 
-  /** A brief whose zinc covers every lot at any time. */
-  public Brief(
-      String name,
-      LocalDate monday,
-      int horizonMin,
-      List<LineSpec> lines,
-      List<CarrierSpec> carriers,
-      List<Lot> lots,
-      List<Kit> kits,
-      List<Supply> supplies,
-      Goals goals,
-      List<PlannedBatch> frozen,
-      List<PlannedBatch> announced) {
-    this(
-        name,
-        monday,
-        horizonMin,
-        lines,
-        carriers,
-        lots,
-        kits,
-        supplies,
-        goals,
-        frozen,
-        announced,
-        List.of());
-  }
-
   /** The same brief with what its baths must cover. */
   public Brief with(List<BathSpec> others) {
     return new Brief(

@@ -74,6 +74,7 @@ final class OvenBrief {
         List.of(),
         goals(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -176,7 +176,8 @@ public final class WeekOf {
         supplies,
         goals,
         frozen,
-        announced);
+        announced,
+        List.of());
   }
 
   /** One lot, with what most tests do not care about filled in. */

@@ -348,6 +348,7 @@ final class Workshop {
         List.of(),
         Goals.usual(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -3,6 +3,7 @@ package spangle.solve;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import spangle.plan.Brief;
 import spangle.plan.Goals;
@@ -29,7 +30,8 @@ class FallTest {
             week.supplies(),
             goals,
             week.frozen(),
-            week.announced());
+            week.announced(),
+            List.of());
     Floor floor = Floor.of(weighed);
     return new Builder(floor, new WeekClock(floor)).build();
   }

@@ -51,7 +51,8 @@ class HalfDoneTest {
         brief.supplies(),
         brief.goals(),
         brief.frozen(),
-        brief.announced());
+        brief.announced(),
+        List.of());
   }
 
   @Test

@@ -104,7 +104,8 @@ public class MovesBenchmark {
         List.of(),
         brief.goals(),
         brief.frozen(),
-        brief.announced());
+        brief.announced(),
+        List.of());
   }
 
   private static LineSpec weeks(LineSpec line, int weeks) {

@@ -74,36 +74,6 @@ public record GateCase(
       members = List.copyOf(members);
       contacts = List.copyOf(contacts);
     }
-
-    /** A part of whose faces only the outside size tells. */
-    public Build(
-        Known welded,
-        boolean onePiece,
-        Known hollow,
-        List<Member> members,
-        Known overlaps,
-        List<Contact> contacts,
-        Known pockets,
-        Optional<OpenFront> openFront,
-        Known movingParts,
-        Known soldered,
-        Box envelope,
-        double massKg) {
-      this(
-          welded,
-          onePiece,
-          hollow,
-          members,
-          overlaps,
-          contacts,
-          pockets,
-          openFront,
-          movingParts,
-          soldered,
-          envelope,
-          massKg,
-          OptionalDouble.empty());
-    }
   }
 
   /**

@@ -22,20 +22,7 @@ import spangle.part.Material;
 /** One case that shuts each gate and one that does not; limits of trade design guides. */
 class GatesTest {
   private static final Steel PLAIN = steel(Material.STEEL, 4, 4);
-  private static final Build WELDED =
-      new Build(
-          Known.YES,
-          false,
-          Known.NO,
-          List.of(),
-          Known.NO,
-          List.of(),
-          Known.NO,
-          Optional.empty(),
-          Known.NO,
-          Known.NO,
-          new Box(1200, 400, 300),
-          20);
+  private static final Build WELDED = BuildOf.welded().build();
   private static final GateOpening SIGNED =
       new GateOpening(List.of("kettle lead"), "2026-11-26 10:00", "seen open");
 
@@ -88,19 +75,13 @@ class GatesTest {
   @Test
   void silenceOnWeldedWorkShutsAndNamesEveryQuestion() {
     Build silent =
-        new Build(
-            Known.YES,
-            false,
-            Known.SILENT,
-            List.of(),
-            Known.SILENT,
-            List.of(),
-            Known.SILENT,
-            Optional.empty(),
-            Known.SILENT,
-            Known.SILENT,
-            new Box(1200, 400, 300),
-            20);
+        BuildOf.welded()
+            .hollow(Known.SILENT)
+            .overlaps(Known.SILENT)
+            .pockets(Known.SILENT)
+            .movingParts(Known.SILENT)
+            .soldered(Known.SILENT)
+            .build();
     assertThat(state(part(PLAIN, silent), Gate.UNKNOWN).opens())
         .contains("overlaps", "pockets", "moving_parts", "soldered");
     assertThat(state(part(PLAIN, silent), Gate.HOLLOW).code()).isEqualTo("hollow-unknown");
@@ -122,20 +103,7 @@ class GatesTest {
 
   @Test
   void hollowToldWithoutAMemberIsShut() {
-    Build told =
-        new Build(
-            Known.YES,
-            false,
-            Known.YES,
-            List.of(),
-            Known.NO,
-            List.of(),
-            Known.NO,
-            Optional.empty(),
-            Known.NO,
-            Known.NO,
-            new Box(1200, 400, 300),
-            20);
+    Build told = BuildOf.welded().hollow(Known.YES).build();
     assertThat(state(part(PLAIN, told), Gate.HOLLOW).code()).isEqualTo("hollow-closed");
   }
 
@@ -260,19 +228,11 @@ class GatesTest {
         new HollowSection(
             36, 36, false, OptionalDouble.of(900), OptionalDouble.of(2), HollowSection.Use.PLAIN);
     Build build =
-        new Build(
-            Known.YES,
-            false,
-            Known.YES,
-            List.of(new Member(4, bore, 900, Optional.empty(), Optional.empty())),
-            Known.NO,
-            List.of(),
-            Known.NO,
-            Optional.empty(),
-            Known.NO,
-            Known.NO,
-            new Box(1000, 800, 40),
-            massKg);
+        BuildOf.welded()
+            .hollow(Known.YES, new Member(4, bore, 900, Optional.empty(), Optional.empty()))
+            .size(new Box(1000, 800, 40))
+            .massKg(massKg)
+            .build();
     return state(part(steel(Material.STEEL, 2, 2), build), Gate.DISTORTION);
   }
 
@@ -286,39 +246,12 @@ class GatesTest {
   }
 
   private static GateState formed(double flatMm) {
-    Build build =
-        new Build(
-            Known.NO,
-            true,
-            Known.NO,
-            List.of(),
-            Known.NO,
-            List.of(),
-            Known.NO,
-            Optional.empty(),
-            Known.NO,
-            Known.NO,
-            new Box(2000, 600, 600),
-            20,
-            OptionalDouble.of(flatMm));
+    Build build = BuildOf.onePiece().size(new Box(2000, 600, 600)).flatMm(flatMm).build();
     return state(part(steel(Material.STEEL, 2, 2), build), Gate.DISTORTION);
   }
 
   private static GateState flat(double thick, double side) {
-    Build build =
-        new Build(
-            Known.NO,
-            true,
-            Known.NO,
-            List.of(),
-            Known.NO,
-            List.of(),
-            Known.NO,
-            Optional.empty(),
-            Known.NO,
-            Known.NO,
-            new Box(2000, side, 3),
-            20);
+    Build build = BuildOf.onePiece().size(new Box(2000, side, 3)).build();
     return state(part(steel(Material.STEEL, thick, thick), build), Gate.DISTORTION);
   }
 
@@ -348,70 +281,25 @@ class GatesTest {
 
   private static GateState contact(double cm2, boolean sealed, OptionalDouble holeMm) {
     Build build =
-        new Build(
-            Known.YES,
-            false,
-            Known.NO,
-            List.of(),
-            Known.YES,
-            List.of(new Contact(new Overlap(cm2, 3, 8, OptionalDouble.empty()), sealed, holeMm)),
-            Known.NO,
-            Optional.empty(),
-            Known.NO,
-            Known.NO,
-            new Box(1200, 400, 300),
-            20);
+        BuildOf.welded()
+            .overlaps(
+                Known.YES,
+                new Contact(new Overlap(cm2, 3, 8, OptionalDouble.empty()), sealed, holeMm))
+            .build();
     return state(part(PLAIN, build), Gate.OVERLAP);
   }
 
   private static GateState pockets(Known pockets, Optional<OpenFront> front) {
-    Build build =
-        new Build(
-            Known.YES,
-            false,
-            Known.NO,
-            List.of(),
-            Known.NO,
-            List.of(),
-            pockets,
-            front,
-            Known.NO,
-            Known.NO,
-            new Box(1200, 400, 300),
-            20);
+    Build build = BuildOf.welded().pockets(pockets).front(front).build();
     return state(part(PLAIN, build), Gate.POCKETS);
   }
 
   private static Build questions(Known moving, Known soldered) {
-    return new Build(
-        Known.NO,
-        true,
-        Known.NO,
-        List.of(),
-        Known.NO,
-        List.of(),
-        Known.NO,
-        Optional.empty(),
-        moving,
-        soldered,
-        new Box(1200, 400, 300),
-        20);
+    return BuildOf.onePiece().movingParts(moving).soldered(soldered).build();
   }
 
   private static Build welded(Known welded, boolean onePiece) {
-    return new Build(
-        welded,
-        onePiece,
-        Known.NO,
-        List.of(),
-        Known.NO,
-        List.of(),
-        Known.NO,
-        Optional.empty(),
-        Known.NO,
-        Known.NO,
-        new Box(1200, 400, 300),
-        20);
+    return BuildOf.of(welded, onePiece).build();
   }
 
   private static Build member(Optional<HoleSet> vents, Optional<HoleSet> drains) {
@@ -419,19 +307,10 @@ class GatesTest {
   }
 
   private static Build member(Optional<HoleSet> vents, Optional<HoleSet> drains, double kg) {
-    return new Build(
-        Known.YES,
-        false,
-        Known.YES,
-        List.of(new Member(1, HollowSection.bore(44, 44), 1000, vents, drains)),
-        Known.NO,
-        List.of(),
-        Known.NO,
-        Optional.empty(),
-        Known.NO,
-        Known.NO,
-        new Box(1200, 400, 300),
-        kg);
+    return BuildOf.welded()
+        .hollow(Known.YES, new Member(1, HollowSection.bore(44, 44), 1000, vents, drains))
+        .massKg(kg)
+        .build();
   }
 
   private static Optional<HoleSet> holes(int count, double mm) {
