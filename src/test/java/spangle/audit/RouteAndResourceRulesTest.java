@@ -24,6 +24,20 @@ import spangle.plan.PlannedBatch;
 import spangle.plan.Supply;
 
 class RouteAndResourceRulesTest {
+  /** On rack 1, reported there until 485. */
+  private static final PlannedBatch HELD =
+      bake(
+          "oven-1 #1",
+          "oven-1",
+          0,
+          375,
+          395,
+          load("P01", "rack", "A")
+              .visit("hang", 360, 370)
+              .visit("booth", 370, 375)
+              .visit("unload", 480, 485)
+              .row("A", 4, 60));
+
   private final PlannedBatch first = simpleBake("oven-1 #1", "P01", 360, "A");
 
   /** Zinc from 360 to 406, then powder: duplex. */
@@ -97,53 +111,29 @@ class RouteAndResourceRulesTest {
 
   @Test
   void aRackReportedWithTwoLoadsIsFreeWhenBothAreOff() {
-    PlannedBatch held =
-        bake(
-            "oven-1 #1",
-            "oven-1",
-            0,
-            375,
-            395,
-            load("P01", "rack", "A")
-                .visit("hang", 360, 370)
-                .visit("booth", 370, 375)
-                .visit("unload", 480, 485)
-                .row("A", 4, 60));
     PlannedBatch off = behind(1, 380);
     BriefBuilder brief =
-        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(held, off);
-    keeps(brief, held, simpleBake("oven-1 #2", "P03", 485, "C"), off);
+        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(HELD, off);
+    keeps(brief, HELD, simpleBake("oven-1 #2", "P03", 485, "C"), off);
     breaks(
         "carrier-in-one-place",
         "rack number 1 from Mon 07:10; it is free after P01 from Mon 08:05",
         brief,
-        held,
+        HELD,
         simpleBake("oven-1 #2", "P03", 430, "C"),
         off);
   }
 
   @Test
   void aRackReportedWithTwoLoadsIsOneRack() {
-    PlannedBatch held =
-        bake(
-            "oven-1 #1",
-            "oven-1",
-            0,
-            375,
-            395,
-            load("P01", "rack", "A")
-                .visit("hang", 360, 370)
-                .visit("booth", 370, 375)
-                .visit("unload", 480, 485)
-                .row("A", 4, 60));
     PlannedBatch later =
         bake("oven-1 #2", "oven-1", 0, 445, 465, simpleLoad("P03", 430, "C").number(2));
     BriefBuilder same =
-        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(held, behind(1, 410));
-    keeps(same, held, later, behind(1, 410));
+        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(HELD, behind(1, 410));
+    keeps(same, HELD, later, behind(1, 410));
     BriefBuilder two =
-        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(held, behind(2, 410));
-    assertThat(Audited.findings(two, held, later, behind(2, 410)))
+        yard().lots(powderLot("A"), powderLot("B"), powderLot("C")).frozen(HELD, behind(2, 410));
+    assertThat(Audited.findings(two, HELD, later, behind(2, 410)))
         .extracting(Finding::rule)
         .contains("carriers-enough");
   }

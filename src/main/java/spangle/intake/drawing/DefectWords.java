@@ -3,12 +3,9 @@ package spangle.intake.drawing;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Place;
-import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
-import spangle.intake.problem.Severity;
 import spangle.measure.Figures;
 import spangle.part.flat.Contour;
 import spangle.part.flat.Defect;
@@ -138,20 +135,6 @@ final class DefectWords {
   }
 
   private void gate(String why, String remedy) {
-    problems.add(
-        new Problem(
-            ProblemCode.DRAWING_DOUBT,
-            Severity.ASK,
-            Place.file(file),
-            "drawing",
-            "",
-            "",
-            why,
-            remedy,
-            Meanwhile.GATE_SHUT,
-            "",
-            "",
-            "",
-            Problem.NO_DUE));
+    problems.add(DrawingDoubt.of(file, why, remedy));
   }
 }

@@ -2,12 +2,9 @@ package spangle.intake.drawing;
 
 import java.util.List;
 import java.util.Optional;
-import spangle.intake.problem.Meanwhile;
 import spangle.intake.problem.Place;
-import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
-import spangle.intake.problem.Severity;
 import spangle.intake.source.UnreadableException;
 import spangle.measure.Figures;
 import spangle.part.Measured;
@@ -135,21 +132,7 @@ public final class SolidFile {
   }
 
   private void doubt(String why, String remedy) {
-    problems.add(
-        new Problem(
-            ProblemCode.DRAWING_DOUBT,
-            Severity.ASK,
-            Place.file(file),
-            "drawing",
-            "",
-            "",
-            why,
-            remedy,
-            Meanwhile.GATE_SHUT,
-            "",
-            "",
-            "",
-            Problem.NO_DUE));
+    problems.add(DrawingDoubt.of(file, why, remedy));
   }
 
   private void add(ProblemCode code, String why, String remedy) {
