@@ -51,6 +51,11 @@ public record KettleProfile(
     cautions = List.copyOf(cautions);
   }
 
+  /** Zinc from the usual mark down to the bottom, mm. */
+  public double zincDepthMm() {
+    return inside.heightMm() - rimMm;
+  }
+
   /** Immersion of steel so thick, minutes (common practice: 2 + 0.5 per mm, at least 3). */
   public double immersionMin(double thicknessMm) {
     return Math.max(immersionLeastMin, immersionFixedMin + immersionPerMmMin * thicknessMm);

@@ -21,6 +21,9 @@ import spangle.intake.week.GateRecord;
 import spangle.intake.week.Job;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.Shop;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.measure.Figures;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventField;
 import spangle.plan.event.EventKind;
@@ -45,6 +48,7 @@ final class EventReader {
   private final Set<String> stations;
   private final Map<String, Integer> placesOf;
   private final Set<String> dry;
+  private final Map<String, Double> zincDepthMm = new TreeMap<>();
   private final Set<String> materials;
 
   private EventReader(Times times, List<Job> jobs, Shop shop, Catalogue store) {
@@ -56,6 +60,13 @@ final class EventReader {
     shop.lines().forEach(l -> l.stations().forEach(s -> stations.add(s.id())));
     this.placesOf = new TreeMap<>();
     shop.lines().forEach(l -> l.stations().forEach(s -> placesOf.put(s.id(), s.count())));
+    for (ShopLine line : shop.lines()) {
+      for (StationUse use : line.stations()) {
+        if (use.profile() instanceof KettleProfile kettle) {
+          zincDepthMm.put(use.id(), kettle.zincDepthMm());
+        }
+      }
+    }
     this.dry = new LinkedHashSet<>();
     shop.lines()
         .forEach(
@@ -133,6 +144,15 @@ final class EventReader {
     at.ifPresent(minute -> inOrder(f, minute, figures));
     if (kind.get() == EventKind.LEVEL && !station.isEmpty() && dry.contains(station)) {
       bad(f, "station", station, "it is no bath and has no level", "name a tank or a kettle");
+    }
+    double deepest = zincDepthMm.getOrDefault(station, Double.MAX_VALUE);
+    if (kind.get() == EventKind.LEVEL && figures.levelDownMm().orElse(0) >= deepest) {
+      bad(
+          f,
+          EventField.LEVEL_DOWN_MM.key(),
+          Figures.upTo(figures.levelDownMm().orElse(0), 0),
+          station + " holds " + Figures.upTo(deepest, 0) + " mm of zinc: none would be left",
+          "give how far the zinc stands below its usual mark");
     }
     int places = placesOf.getOrDefault(station, 1);
     if (kind.get() == EventKind.BROKEN && figures.count().orElse(0) > places) {

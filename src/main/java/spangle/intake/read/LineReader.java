@@ -18,6 +18,7 @@ import spangle.intake.source.Datum;
 import spangle.intake.week.CarrierUse;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
+import spangle.measure.Figures;
 import spangle.measure.QuantityKind;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
@@ -58,6 +59,7 @@ final class LineReader {
           station.quantity("starts_at", QuantityKind.TEMPERATURE, Range.of(0, 400));
       double level = station.quantityOr("level", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
       double dross = station.quantityOr("dross", QuantityKind.LENGTH, Range.of(0, 3_000), 0);
+      profile.ifPresent(p -> inTheBath(station, p, level, dross));
       OptionalDouble crew = station.number("crew_pct", Range.of(10, 100));
       station.finish();
       if (id.isPresent() && profile.isPresent()) {
@@ -67,6 +69,22 @@ final class LineReader {
       }
     }
     return stations;
+  }
+
+  /** A level at the bottom of the kettle or below it is a slip of the pen, not a bath. */
+  private static void inTheBath(Fields station, Profile profile, double levelMm, double drossMm) {
+    if (profile instanceof KettleProfile kettle && levelMm + drossMm >= kettle.zincDepthMm()) {
+      station
+          .notes()
+          .add(
+              ProblemCode.OUT_OF_RANGE,
+              station.valuePlace("level"),
+              "level",
+              Figures.upTo(levelMm, 0) + " mm",
+              "with the dross under " + Figures.upTo(kettle.zincDepthMm(), 0) + " mm",
+              "the kettle is no deeper: no zinc would be left in it",
+              "give how far the zinc stands below its usual mark");
+    }
   }
 
   /** A station with part of its crew takes longer by as much; ovens and tanks do not care. */

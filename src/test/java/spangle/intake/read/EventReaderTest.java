@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
 
@@ -78,5 +80,34 @@ class EventReaderTest {
     assertThat(read("  - {when: mon 08:00, what: hung, load: P01, colour: grey}").problems())
         .extracting(p -> p.code().key())
         .containsExactly("unknown-key");
+  }
+
+  /** A kettle 2300 mm deep with its zinc 150 mm below the rim holds 2150 mm of it. */
+  @ParameterizedTest
+  @CsvSource({"2149, 0", "2150, 1"})
+  void aLevelAtTheBottomIsNoBath(int downMm, int refused) {
+    String event = "{when: mon 08:00, what: level, station: kettle, level_down_mm: " + downMm + "}";
+
+    assertThat(read("  - " + event).problems())
+        .hasSize(refused)
+        .allSatisfy(p -> assertThat(p.why()).contains("2150 mm of zinc"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2100, 49, 0", "2100, 50, 1"})
+  void norInTheShopFile(int downMm, int drossMm, int refused) {
+    String kettle = "{id: kettle, profile: kettle-medium";
+    assertThat(WeekFiles.SHOP).contains(kettle);
+
+    assertThat(
+            WeekFiles.sound(folder)
+                .put(
+                    "shop.yaml",
+                    WeekFiles.SHOP.replace(
+                        kettle, kettle + ", level_mm: " + downMm + ", dross_mm: " + drossMm))
+                .read()
+                .problems())
+        .hasSize(refused)
+        .allSatisfy(p -> assertThat(p.why()).contains("no zinc would be left"));
   }
 }
