@@ -16,8 +16,10 @@ import spangle.plan.PlanFigures;
 import spangle.plan.bound.WeekBounds;
 import spangle.plan.json.PlanYardstick;
 import spangle.report.week.KitBoard;
+import spangle.report.week.OvertimeWords;
 import spangle.report.week.TenAnswers;
 import spangle.report.week.WeekIndex;
+import spangle.report.week.WeekTime;
 
 /** What the plan command says of a planned week. */
 final class PlanWords {
@@ -56,6 +58,10 @@ final class PlanWords {
         .put("figures", figures)
         .put("left_out", made.plan().leftOut().stream().map(l -> l.lotId()).toList())
         .put("left_out_why", leftOut(made))
+        .put(
+            "overtime",
+            new OvertimeWords(made.report().overtime(), new WeekTime(made.week().brief().monday()))
+                .lines())
         .put("kits", kits(made))
         .put(
             "held",

@@ -1,7 +1,6 @@
 package spangle.desk;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,24 +56,8 @@ final class EarliestDates {
 
   private static Map<String, Integer> ends(Brief longer, Plan plan, Map<String, LeftOut> left) {
     Map<String, Integer> ends = new HashMap<>();
-    Map<String, Lot> before = new HashMap<>();
-    List<Lot> waiting =
-        longer.lots().stream()
-            .filter(l -> left.containsKey(l.id()))
-            .sorted(
-                Comparator.comparingInt(Lot::dueMin)
-                    .thenComparing(Lot::jobId)
-                    .thenComparing(Lot::id))
-            .toList();
-    waiting.forEach(l -> before.put(l.id(), l));
     Plan base = plan;
-    for (Lot lot : waiting) {
-      boolean first =
-          lot.after().isEmpty() || !before.containsKey(lot.after().orElseThrow().lotId());
-      if (!first) {
-        continue;
-      }
-      List<String> chain = chain(lot, waiting);
+    for (List<String> chain : WaitingChains.of(longer.lots(), left.keySet())) {
       Optional<Inserted> made = new Inserter(longer, base).insert(chain, Freedom.NOTHING_MOVES);
       if (made.isPresent()) {
         base = made.get().plan();
@@ -82,21 +65,5 @@ final class EarliestDates {
       }
     }
     return ends;
-  }
-
-  private static List<String> chain(Lot first, List<Lot> waiting) {
-    List<String> chain = new ArrayList<>(List.of(first.id()));
-    boolean more = true;
-    while (more) {
-      String last = chain.get(chain.size() - 1);
-      Optional<String> next =
-          waiting.stream()
-              .filter(l -> l.after().map(c -> c.lotId().equals(last)).orElse(false))
-              .map(Lot::id)
-              .findFirst();
-      next.ifPresent(chain::add);
-      more = next.isPresent();
-    }
-    return chain;
   }
 }

@@ -26,6 +26,7 @@ import spangle.plan.json.PlanYardstick;
 import spangle.plan.json.Replanned;
 import spangle.report.ReportFiles;
 import spangle.report.WeekReport;
+import spangle.report.week.WeekTime;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 import spangle.solve.Solver;
@@ -117,7 +118,8 @@ public final class PlanDesk {
     PlanYardstick yardstick = YardstickDesk.of(week, plan);
     WeekReport report =
         new ReportDesk(week, plan)
-            .report(purchases, findings, YardstickDesk.sheet(week.brief(), plan, yardstick));
+            .report(purchases, findings, YardstickDesk.sheet(week.brief(), plan, yardstick))
+            .with(OvertimeDesk.of(week, plan, 0));
     return new Outcome(
         reading.problems(),
         Optional.of(new Made(week, plan, findings, purchases, report, Optional.of(yardstick))));
@@ -195,7 +197,10 @@ public final class PlanDesk {
         made.week().brief(),
         made.plan(),
         made.findings(),
-        Charge.kept(Charge.of(made.week(), made.plan())),
+        Estimates.kept(
+            Charge.of(made.week(), made.plan()),
+            made.report().overtime(),
+            new WeekTime(made.week().brief().monday())),
         made.yardstick());
   }
 

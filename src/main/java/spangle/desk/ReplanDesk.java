@@ -135,7 +135,8 @@ public final class ReplanDesk {
                 heading,
                 purchases,
                 findings,
-                new Yardstick(sheet.bounds(), sheet.comparisons(), changesForSheet(changes)));
+                new Yardstick(sheet.bounds(), sheet.comparisons(), changesForSheet(changes)))
+            .with(OvertimeDesk.of(start.week(), plan, wish.atMin()));
     PlanDesk.Made made =
         new PlanDesk.Made(start.week(), plan, findings, purchases, report, Optional.of(yardstick));
     List<String> refused =

@@ -16,6 +16,7 @@ import spangle.plan.Plan;
  * @param facts what the sheets of single loads, batches and parts say
  * @param yardstick how good the plan is and what it changed
  * @param stops when stations are kept for other things than work
+ * @param overtime what hours beyond the shifts would buy
  */
 public record WeekReport(
     Heading heading,
@@ -25,10 +26,24 @@ public record WeekReport(
     Stores stores,
     SheetFacts facts,
     Yardstick yardstick,
-    List<Stop> stops) {
+    List<Stop> stops,
+    Overtime overtime) {
   /** Copies the list. */
   public WeekReport {
     stops = List.copyOf(stops);
+  }
+
+  /** A report of which nobody asked what overtime would buy. */
+  public WeekReport(
+      Heading heading,
+      Brief brief,
+      Plan plan,
+      Waiting waiting,
+      Stores stores,
+      SheetFacts facts,
+      Yardstick yardstick,
+      List<Stop> stops) {
+    this(heading, brief, plan, waiting, stores, facts, yardstick, stops, Overtime.NONE);
   }
 
   /** A report that knows of no stops. */
@@ -41,6 +56,11 @@ public record WeekReport(
       SheetFacts facts,
       Yardstick yardstick) {
     this(heading, brief, plan, waiting, stores, facts, yardstick, List.of());
+  }
+
+  /** The same with the answer to what overtime would buy. */
+  public WeekReport with(Overtime answer) {
+    return new WeekReport(heading, brief, plan, waiting, stores, facts, yardstick, stops, answer);
   }
 
   /** A report that knows nothing beyond the brief and the plan. */

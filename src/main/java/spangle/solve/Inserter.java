@@ -97,6 +97,52 @@ public final class Inserter {
     return week.isEmpty() ? OptionalInt.empty() : OptionalInt.of(end(week.get(), lotIds));
   }
 
+  /**
+   * A plan with more work in it.
+   *
+   * @param plan the plan
+   * @param in the chains that found a place
+   */
+  public record Filled(Plan plan, List<List<String>> in) {
+    /** Copies the list. */
+    public Filled {
+      in = List.copyOf(in);
+    }
+  }
+
+  /**
+   * The plan with as many chains in it as find a place, one after the other, and every date kept
+   * that it comes to by this brief's hours.
+   *
+   * @param chains all legs of a lot each, the most urgent first; where one finds no place, those of
+   *     the same part and count are not tried either
+   * @return empty where the plan cannot run as it is by this brief's hours
+   */
+  public Optional<Filled> fill(List<List<String>> chains) {
+    if (kept.left() != 0 || kept.broken() != 0) {
+      return Optional.empty();
+    }
+    soonEnough = 0;
+    WeekPlan week = kept;
+    List<List<String>> in = new ArrayList<>();
+    Set<String> noRoom = new HashSet<>();
+    for (List<String> legs : chains) {
+      Lot first = floor.lots[rows.lot(legs.get(0))].lot;
+      String alike = first.jobId() + "/" + first.partId() + " x " + first.pieces();
+      if (noRoom.contains(alike)) {
+        continue;
+      }
+      Optional<WeekPlan> with = placed(week, legs, new Pledges(week, Freedom.DATES_KEPT));
+      if (with.isPresent()) {
+        week = with.get();
+        in.add(legs);
+      } else {
+        noRoom.add(alike);
+      }
+    }
+    return Optional.of(new Filled(written(week), in));
+  }
+
   private int end(WeekPlan week, List<String> lotIds) {
     int end = 0;
     for (String id : lotIds) {
@@ -116,7 +162,11 @@ public final class Inserter {
 
   private Optional<WeekPlan> placed(List<String> lotIds, Pledges pledges, int enough) {
     soonEnough = enough;
-    WeekPlan week = kept;
+    return placed(kept, lotIds, pledges);
+  }
+
+  private Optional<WeekPlan> placed(WeekPlan from, List<String> lotIds, Pledges pledges) {
+    WeekPlan week = from;
     for (List<LotFacts> chain : chains(lotIds)) {
       Way way = place(week, chain, 0, pledges);
       if (way == null) {

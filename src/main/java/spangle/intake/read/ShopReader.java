@@ -7,19 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.TreeSet;
 import spangle.equipment.CraneProfile;
 import spangle.equipment.Span;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
-import spangle.intake.source.Near;
 import spangle.intake.week.Clearances;
 import spangle.intake.week.ColourChange;
-import spangle.intake.week.DayException;
 import spangle.intake.week.Defaults;
 import spangle.intake.week.Maintenance;
-import spangle.intake.week.Shift;
 import spangle.intake.week.Shop;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
@@ -80,6 +75,7 @@ final class ShopReader {
   private Shop shop(LocalDate monday) {
     Times times = new Times(monday, Times.Order.YMD);
     List<ShopLine> lines = lines(times);
+    HoursReader hours = new HoursReader(fields, lines);
     return new Shop(
         fields.needed("name").map(Datum.Scalar::text).orElse("shop"),
         monday,
@@ -87,8 +83,9 @@ final class ShopReader {
         fields
             .word("standard", Fields.words(ZincStandard.values(), ZincStandard::word))
             .orElse(ZincStandard.ISO1461),
-        shifts(lines),
-        exceptions(times, lines),
+        hours.shifts(),
+        hours.exceptions(times),
+        hours.overtime(),
         maintenance(times),
         lines,
         colourChange(),
@@ -135,105 +132,6 @@ final class ShopReader {
     return lines;
   }
 
-  private List<Shift> shifts(List<ShopLine> lines) {
-    List<Shift> shifts = new ArrayList<>();
-    for (Fields shift : fields.groups("shifts")) {
-      Set<Integer> days = new TreeSet<>();
-      for (Datum.Scalar day : shift.texts("days", "[,;]")) {
-        OptionalInt weekday = Times.weekday(day.text());
-        if (weekday.isPresent()) {
-          days.add(weekday.getAsInt());
-        } else {
-          shift
-              .notes()
-              .add(
-                  ProblemCode.UNKNOWN_WORD,
-                  day.place(),
-                  "days",
-                  day.text(),
-                  "mon tue wed thu fri sat sun",
-                  "'" + day.text() + "' is no day of the week",
-                  "use mon tue wed thu fri sat sun");
-        }
-      }
-      if (days.isEmpty()) {
-        shift.missing("days");
-      }
-      List<Span> breaks = new ArrayList<>();
-      for (Datum.Scalar rest : shift.texts("breaks", "[,;]")) {
-        Times.stretch("breaks", rest, shift.notes()).ifPresent(breaks::add);
-      }
-      Optional<Span> hours = Times.hours(shift);
-      List<String> which = linesNamed(shift, lines);
-      shift.finish();
-      hours.ifPresent(span -> shifts.add(new Shift(days, span, breaks, which)));
-    }
-    if (shifts.isEmpty() && fields.items("shifts").isEmpty()) {
-      fields.missing("shifts");
-    }
-    return shifts;
-  }
-
-  private static List<String> linesNamed(Fields owner, List<ShopLine> lines) {
-    List<String> known = lines.stream().map(ShopLine::id).toList();
-    List<String> named = new ArrayList<>();
-    for (Datum.Scalar id : owner.texts("lines", "[,;]")) {
-      if (known.contains(id.text())) {
-        named.add(id.text());
-      } else {
-        unknown(owner, "lines", id, "line", known);
-      }
-    }
-    return named;
-  }
-
-  private static void unknown(
-      Fields owner, String key, Datum.Scalar id, String what, List<String> known) {
-    owner
-        .notes()
-        .add(
-            ProblemCode.UNKNOWN_NAME,
-            id.place(),
-            key,
-            id.text(),
-            String.join(", ", known),
-            "there is no " + what + " '" + id.text() + "'" + Near.hint(id.text(), known),
-            "use the id of a " + what + " of this shop");
-  }
-
-  private List<DayException> exceptions(Times times, List<ShopLine> lines) {
-    List<DayException> days = new ArrayList<>();
-    for (Fields extra : fields.groups("extra_days")) {
-      OptionalInt day = dayOf(extra, times);
-      Optional<Span> hours = Times.hours(extra);
-      List<String> which = linesNamed(extra, lines);
-      String why = extra.text("why");
-      extra.finish();
-      if (day.isPresent() && hours.isPresent()) {
-        days.add(new DayException(day.getAsInt(), hours, which, why));
-      }
-    }
-    for (Fields closed : fields.groups("closed_days")) {
-      OptionalInt day = dayOf(closed, times);
-      List<String> which = linesNamed(closed, lines);
-      String why = closed.text("why");
-      closed.finish();
-      day.ifPresent(d -> days.add(new DayException(d, Optional.empty(), which, why)));
-    }
-    return days;
-  }
-
-  private static OptionalInt dayOf(Fields owner, Times times) {
-    Optional<Datum.Scalar> date = owner.needed("date");
-    if (date.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    OptionalInt minute = times.minute("date", date.get(), Times.Edge.START, owner.notes());
-    return minute.isEmpty()
-        ? minute
-        : OptionalInt.of(Math.floorDiv(minute.getAsInt(), Shop.DAY_MIN));
-  }
-
   private List<Maintenance> maintenance(Times times) {
     int horizonDays = fields.wholeOr("horizon_days", 1, 28, 7);
     List<Maintenance> blocks = new ArrayList<>();
@@ -261,7 +159,7 @@ final class ShopReader {
           }
         }
       } else {
-        dayOf(block, times).ifPresent(days::add);
+        HoursReader.dayOf(block, times).ifPresent(days::add);
       }
       String why = block.text("why");
       boolean topUp = block.told("top_up").yes();
@@ -290,7 +188,7 @@ final class ShopReader {
       block
           .scalar("station")
           .filter(id -> !known.contains(id.text()))
-          .ifPresent(id -> unknown(block, "station", id, "station", known));
+          .ifPresent(id -> HoursReader.unknown(block, "station", id, "station", known));
     }
   }
 

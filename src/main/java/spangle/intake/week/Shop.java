@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param horizonDays days the plan may use
  * @param standard the standard zinc is judged by
  * @param shifts who works when, every week
- * @param exceptions overtime and closed dates
+ * @param exceptions dates worked besides the shifts, and closed ones
+ * @param overtime hours that may be worked besides; no plan uses them by itself
  * @param maintenance when a station is not to be had
  * @param lines the lines
  * @param colourChange minutes between colours
@@ -27,6 +28,7 @@ public record Shop(
     ZincStandard standard,
     List<Shift> shifts,
     List<DayException> exceptions,
+    List<Overtime> overtime,
     List<Maintenance> maintenance,
     List<ShopLine> lines,
     ColourChange colourChange,
@@ -41,6 +43,7 @@ public record Shop(
   public Shop {
     shifts = List.copyOf(shifts);
     exceptions = List.copyOf(exceptions);
+    overtime = List.copyOf(overtime);
     maintenance = List.copyOf(maintenance);
     lines = List.copyOf(lines);
   }
@@ -57,22 +60,29 @@ public record Shop(
 
   /** The same shop, looked at for so many days. */
   public Shop lasting(int days) {
-    return with(days, maintenance, lines);
+    return with(days, exceptions, maintenance, lines);
   }
 
   /** The same shop with other blocks of maintenance and other lines. */
   public Shop with(List<Maintenance> blocks, List<ShopLine> others) {
-    return with(horizonDays, blocks, others);
+    return with(horizonDays, exceptions, blocks, others);
   }
 
-  private Shop with(int days, List<Maintenance> blocks, List<ShopLine> others) {
+  /** The same shop on whose dates there is more work, looked at for so many days. */
+  public Shop working(List<DayException> dates, int days) {
+    return with(days, dates, maintenance, lines);
+  }
+
+  private Shop with(
+      int days, List<DayException> dates, List<Maintenance> blocks, List<ShopLine> others) {
     return new Shop(
         name,
         weekStart,
         days,
         standard,
         shifts,
-        exceptions,
+        dates,
+        overtime,
         blocks,
         others,
         colourChange,

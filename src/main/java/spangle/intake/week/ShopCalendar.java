@@ -41,6 +41,11 @@ public final class ShopCalendar {
     return calendar;
   }
 
+  /** Whether nobody has to be there while something is in a station. */
+  public static boolean unmanned(StationUse station) {
+    return manning(station.profile()) == Manning.ALWAYS;
+  }
+
   private static Manning manning(Profile profile) {
     if (profile instanceof StationProfile station) {
       return station.manning();
@@ -76,6 +81,11 @@ public final class ShopCalendar {
         for (Span rest : shift.breaks()) {
           spans.add(onDay(rest, day));
         }
+      }
+    }
+    for (DayException extra : shop.exceptions()) {
+      if (concerns(extra.lines(), lineId)) {
+        extra.breaks().forEach(rest -> spans.add(onDay(rest, extra.day())));
       }
     }
     return spans;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import spangle.report.Heading;
 import spangle.report.picture.Hatch;
+import spangle.report.week.OvertimeWords;
 import spangle.report.week.WeekIndex;
 
 /** The whole week as one page that needs nothing else. */
@@ -37,6 +38,7 @@ public final class WeekPage {
     model.put("comparisons", Glance.comparisons(index));
     model.put("method", index.report().plan().solve().method());
     model.put("waiting", ListRows.waiting(index));
+    model.put("overtime", new OvertimeWords(index.report().overtime(), index.time()).lines());
     model.put("changes", index.report().yardstick().changes());
     model.put("charts", FloorRows.charts(index));
     model.put("hatches", hatches(index));

@@ -264,11 +264,12 @@ public final class TenAnswers {
                         + index.reason(l.jobId()).map(r -> ". " + r).orElse(""))
             .toList();
     long jobs = late.stream().map(LateWork::jobId).distinct().count();
+    boolean fullWeek = !index.report().plan().leftOut().isEmpty();
     add(
         "late",
         "What is late, and why?",
-        jobs == 0 ? "nothing" : Say.count(jobs, "job"),
-        details,
+        jobs == 0 ? "nothing" : Say.count(jobs, "job") + (fullWeek ? "" : overtimeHead()),
+        fullWeek ? details : withOvertime(details),
         jobs > 0);
   }
 
@@ -278,9 +279,24 @@ public final class TenAnswers {
     add(
         "left out",
         "What does not go into this week?",
-        left.isEmpty() ? "everything goes in" : Say.count(left.size(), "part"),
-        left.stream().map(TenAnswers::inWords).toList(),
+        left.isEmpty() ? "everything goes in" : Say.count(left.size(), "part") + overtimeHead(),
+        left.isEmpty() ? List.of() : withOvertime(left.stream().map(TenAnswers::inWords).toList()),
         !left.isEmpty());
+  }
+
+  private OvertimeWords overtime() {
+    return new OvertimeWords(index.report().overtime(), time);
+  }
+
+  private String overtimeHead() {
+    String head = overtime().head();
+    return head.isEmpty() ? "" : "; " + head;
+  }
+
+  private List<String> withOvertime(List<String> details) {
+    List<String> all = new ArrayList<>(details);
+    all.addAll(overtime().lines());
+    return all;
   }
 
   private void changes() {

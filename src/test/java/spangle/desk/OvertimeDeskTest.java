@@ -1,0 +1,226 @@
+package spangle.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanFileException;
+import spangle.plan.json.PlanJson;
+import spangle.report.Overtime;
+import spangle.report.TerminalSummary;
+import spangle.report.week.OvertimeWords;
+import spangle.report.week.WeekTime;
+import spangle.solve.ProgressListener;
+import spangle.solve.SolveOptions;
+
+/**
+ * A shop that dips on Monday only, with more than a Monday of work: hours it may work besides bring
+ * in what they have room for, and nothing is said that a whole audited plan does not hold.
+ */
+class OvertimeDeskTest {
+  private static final int QUITTING = 14 * 60 + 30;
+
+  /** Twice what a Monday takes. */
+  private static final int FULL = 20;
+
+  @TempDir static Path temp;
+
+  private static final Map<String, PlanDesk.Made> MADE = new HashMap<>();
+
+  private static PlanDesk.Made made(String overtime, int beams) throws IOException {
+    String key = beams + overtime;
+    PlanDesk.Made made = MADE.get(key);
+    if (made == null) {
+      made = planned(overtime, beams);
+      MADE.put(key, made);
+    }
+    return made;
+  }
+
+  private static PlanDesk.Made planned(String overtime, int beams) throws IOException {
+    Path week = temp.resolve("week" + MADE.size());
+    Files.createDirectories(week.resolve("jobs"));
+    Path steps = Path.of("samples/first-steps");
+    Files.copy(steps.resolve("coatings.yaml"), week.resolve("coatings.yaml"));
+    String shop = Files.readString(steps.resolve("shop.yaml"));
+    String monday =
+        shop.replace("horizon_days: 5", "horizon_days: 1")
+            .replace("days: [mon, tue, wed, thu, fri]", "days: [mon]")
+            .replace("lines:\n  - id: powder", overtime + "lines:\n  - id: powder");
+    Files.writeString(week.resolve("shop.yaml"), monday);
+    StringBuilder jobs =
+        new StringBuilder(Files.readAllLines(steps.resolve("jobs/jobs.csv")).get(0));
+    IntStream.range(0, beams)
+        .forEach(
+            i ->
+                jobs.append(
+                    "\nB-%02d,Pilot House,P%02d,bulwark plate %02d,1,steel,8,plate 2400x700 mm,,,,zinc,,mon 06:00,tue 24:00,no,no,no,,,no,C-8850,0.18,0.012,2,"
+                        .formatted(i, i, i)));
+    Files.writeString(week.resolve("jobs/jobs.csv"), jobs + "\n");
+    return new PlanDesk()
+        .plan(week, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY)
+        .made()
+        .orElseThrow();
+  }
+
+  private static String evening(String days, String from, String to, String line) {
+    return "overtime:\n  - {days: ["
+        + days
+        + "], from: '"
+        + from
+        + "', to: '"
+        + to
+        + "', lines: ["
+        + line
+        + "], people: 2}\n";
+  }
+
+  @Test
+  void anEveningBringsInWhatItHasRoomFor() throws IOException {
+    PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "zinc"), FULL);
+    Overtime answer = made.report().overtime();
+
+    assertThat(made.findings()).isEmpty();
+    assertThat(made.plan().leftOut()).isNotEmpty();
+    assertThat(answer.state()).isEqualTo(Overtime.State.TRIED);
+    assertThat(answer.tried()).isEqualTo(1);
+    assertThat(answer.lotsOut()).isEqualTo(made.plan().leftOut().size());
+    Overtime.Offer offer = answer.offers().get(0);
+    Overtime.Hours hours = offer.hours().get(0);
+    assertThat(offer.lotsIn()).isBetween(1, answer.lotsOut());
+    assertThat(hours.startMin()).isEqualTo(QUITTING);
+    assertThat(hours.endMin()).isBetween(QUITTING + 15, QUITTING + 240);
+    assertThat(hours.minutes() % 15).isZero();
+    assertThat(offer.costMin()).isEqualTo(2L * hours.minutes());
+    assertThat(offer.gains()).allMatch(Overtime.Gain::inTime);
+    assertThat(offer.jobsInTime()).hasSize(offer.lotsIn());
+  }
+
+  @Test
+  void twiceTheHoursBringMoreAndCostMore() throws IOException {
+    Overtime two =
+        made(
+                "overtime:\n"
+                    + "  - {days: [mon], from: '14:30', to: '16:30', lines: [zinc], people: 2}\n"
+                    + "  - {days: [mon], from: '14:30', to: '18:30', lines: [zinc], people: 2}\n",
+                40)
+            .report()
+            .overtime();
+
+    assertThat(two.tried()).isEqualTo(3);
+    assertThat(two.offers()).hasSize(2);
+    assertThat(two.offers().get(0).lotsIn()).isGreaterThan(two.offers().get(1).lotsIn());
+    assertThat(two.offers().get(0).costMin()).isGreaterThan(two.offers().get(1).costMin());
+  }
+
+  @Test
+  void aSaturdayBehindTheEndOfThePlanIsTried() throws IOException {
+    Overtime answer = made(evening("sat", "06:00", "10:00", "zinc"), FULL).report().overtime();
+
+    Overtime.Offer offer = answer.offers().get(0);
+    assertThat(offer.hours().get(0).startMin()).isEqualTo(5 * 1440 + 360);
+    assertThat(offer.gains()).isNotEmpty().noneMatch(Overtime.Gain::inTime);
+    assertThat(offer.jobsInTime()).isEmpty();
+  }
+
+  @Test
+  void hoursOfAnotherLineBringNothing() throws IOException {
+    PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "powder"), FULL);
+
+    assertThat(made.report().overtime().state()).isEqualTo(Overtime.State.TRIED);
+    assertThat(made.report().overtime().offers()).isEmpty();
+    assertThat(words(made))
+        .containsExactly(
+            "Overtime: what the shop file allows was tried and brings nothing in or in time.");
+  }
+
+  @Test
+  void whereTheShopFileAllowsNoneItSaysSo() throws IOException {
+    PlanDesk.Made made = made("", FULL);
+
+    assertThat(made.report().overtime().state()).isEqualTo(Overtime.State.NOT_ALLOWED);
+    assertThat(words(made)).singleElement().asString().contains("shop file allows none");
+  }
+
+  @Test
+  void aClosedDayIsNotOffered() throws IOException {
+    String closed =
+        evening("sat", "06:00", "10:00", "zinc")
+            + "closed_days:\n  - {date: sat, lines: [zinc], why: holiday}\n";
+
+    assertThat(made(closed, FULL).report().overtime().state())
+        .isEqualTo(Overtime.State.NOT_ALLOWED);
+  }
+
+  @Test
+  void aWeekThatIsNotFullAsksForNothing() throws IOException {
+    PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "zinc"), 1);
+
+    assertThat(made.report().overtime()).isEqualTo(Overtime.NONE);
+    assertThat(words(made)).isEmpty();
+    assertThat(file(made).estimates()).isEmpty();
+  }
+
+  @Test
+  void hoursThatAreOverAreNotOffered() throws IOException {
+    PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "zinc"), FULL);
+
+    assertThat(OvertimeDesk.of(made.week(), made.plan(), QUITTING).state())
+        .isEqualTo(Overtime.State.TRIED);
+    assertThat(OvertimeDesk.of(made.week(), made.plan(), QUITTING + 1).state())
+        .isEqualTo(Overtime.State.NOT_ALLOWED);
+  }
+
+  @Test
+  void theSamePlanGivesTheSameAnswer() throws IOException {
+    PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "zinc"), FULL);
+
+    assertThat(OvertimeDesk.of(made.week(), made.plan(), 0)).isEqualTo(made.report().overtime());
+  }
+
+  @Test
+  void screenAndPlanFileSayIt() throws IOException {
+    PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "zinc"), FULL);
+    Overtime.Offer offer = made.report().overtime().offers().get(0);
+
+    assertThat(TerminalSummary.of(made.report()))
+        .contains("overtime Mon 14:30 to ")
+        .contains("brings in " + offer.lotsIn() + " of " + made.plan().leftOut().size() + " lots");
+    JsonNode kept = file(made).estimates().orElseThrow().path("overtime");
+    assertThat(kept.path("state").asText()).isEqualTo("tried");
+    JsonNode first = kept.path("offers").path(0);
+    assertThat(first.path("lots_in").asInt()).isEqualTo(offer.lotsIn());
+    assertThat(first.path("hours").path(0).path("start_min").asInt()).isEqualTo(QUITTING);
+    assertThat(first.path("words").asText())
+        .startsWith("Mon 14:30 to ")
+        .contains(" on Kettle line (2 people): ");
+  }
+
+  private static List<String> words(PlanDesk.Made made) {
+    return new OvertimeWords(made.report().overtime(), new WeekTime(made.week().brief().monday()))
+        .lines();
+  }
+
+  /** The files named in it are those of any of the weeks: all have the same names. */
+  private static PlanFile file(PlanDesk.Made made) throws IOException {
+    Path out = temp.resolve("out" + MADE.size());
+    PlanDesk.write(temp.resolve("week0"), out, made);
+    byte[] bytes = Files.readAllBytes(out.resolve("plan.json"));
+    assertThat(new String(bytes, StandardCharsets.UTF_8)).contains("\"estimates\"");
+    try {
+      return PlanJson.read(bytes);
+    } catch (PlanFileException wrong) {
+      throw new IOException(wrong);
+    }
+  }
+}
