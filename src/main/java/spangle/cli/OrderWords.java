@@ -57,6 +57,7 @@ final class OrderWords {
         .put("name", p.item().name())
         .put("unit", p.item().unit())
         .put("need", p.need())
+        .put("allowance_for_rejects", p.allowance())
         .put("stock", p.item().inStore())
         .put("on_order", p.item().onOrder())
         .put("short", p.shortBy())
@@ -208,6 +209,9 @@ final class OrderWords {
         p.need().high(),
         p.item().inStore(),
         p.item().onOrder());
+    if (p.allowance() > 0) {
+      answer.line("", "of it %.1f %s as allowance for rejects", p.allowance(), unit);
+    }
     answer.line("", "lots %s", lots(p.item(), unit));
     answer.line("", "left at the end of the day: %s", balance(p));
     boolean tight = p.packs() > 0 || p.firstShort().isPresent();

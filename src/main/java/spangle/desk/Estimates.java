@@ -7,20 +7,38 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import spangle.report.Allowance;
 import spangle.report.Overtime;
 import spangle.report.week.OvertimeWords;
 import spangle.report.week.WeekTime;
 
-/** What a plan file keeps beside the plan: work sent out, and what overtime would buy. */
+/** What a plan file keeps beside the plan: work sent out, material kept ready for rejects, and what
+ * overtime would buy. */
 final class Estimates {
   private Estimates() {}
 
-  /** Both; empty where nothing is sent out, and nothing is late or left out. */
-  static Optional<JsonNode> kept(List<Charge> charges, Overtime overtime, WeekTime time) {
+  /** All of them; empty where there is nothing of the kind. */
+  static Optional<JsonNode> kept(
+      List<Charge> charges, List<Allowance> allowances, Overtime overtime, WeekTime time) {
     ObjectNode kept = JsonNodeFactory.instance.objectNode();
     Charge.kept(charges).ifPresent(sent -> kept.setAll((ObjectNode) sent));
     if (overtime.state() != Overtime.State.NOT_NEEDED) {
       kept.set("overtime", node(overtime, new OvertimeWords(overtime, time)));
+    }
+    ArrayNode rejects = JsonNodeFactory.instance.arrayNode();
+    for (Allowance each : allowances) {
+      rejects
+          .addObject()
+          .put("job", each.jobId())
+          .put("part", each.partId())
+          .put("ordered", each.ordered())
+          .put("allowance_pct", each.percent())
+          .put("allowance_pieces", each.pieces())
+          .put("rework_planned", each.again())
+          .put("left", each.left());
+    }
+    if (!rejects.isEmpty()) {
+      kept.set("reject_allowance", rejects);
     }
     return kept.isEmpty() ? Optional.empty() : Optional.of(kept);
   }

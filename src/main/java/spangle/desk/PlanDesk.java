@@ -199,6 +199,7 @@ public final class PlanDesk {
         made.findings(),
         Estimates.kept(
             Charge.of(made.week(), made.plan()),
+            made.report().stores().allowances(),
             made.report().overtime(),
             new WeekTime(made.week().brief().monday())),
         made.yardstick());

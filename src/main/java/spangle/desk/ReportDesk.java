@@ -74,7 +74,7 @@ final class ReportDesk {
         week.brief(),
         plan,
         new Waiting(held(), questions(), reasons(), findings),
-        new Stores(purchases.stream().map(ReportDesk::line).toList(), baths(), swatches()),
+        new Stores(purchases.stream().map(ReportDesk::line).toList(), baths(), RejectAllowance.of(week), swatches()),
         new SheetFacts(
             lotNotes(),
             new LoadNotes(week, purchases).of(plan),
@@ -198,6 +198,7 @@ final class ReportDesk {
         p.need().low(),
         p.need().likely(),
         p.need().high(),
+        p.allowance(),
         p.item().inStore(),
         p.item().onOrder(),
         p.shortBy(),

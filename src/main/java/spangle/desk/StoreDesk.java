@@ -121,7 +121,43 @@ final class StoreDesk {
     plan.leftOut()
         .forEach(l -> add(index.lot(l.lotId()), week.brief().horizonMin() - 1, false, uses));
     week.input().catalogue().zinc().ifPresent(zinc -> bathLevels(zinc, uses));
+    allowances(uses);
     return uses;
+  }
+
+  /** What is kept ready for rejects: for each coat of a part, when its last lot has passed. */
+  private void allowances(Map<String, List<Use>> uses) {
+    Map<String, Integer> left = RejectAllowance.left(week);
+    Map<String, Integer> passed = new HashMap<>();
+    for (PlannedBatch batch : plan.batches()) {
+      batch.loads().stream()
+          .flatMap(l -> l.lotIds().stream())
+          .forEach(id -> passed.put(id, batch.endMin()));
+    }
+    Map<String, List<Lot>> coats = new LinkedHashMap<>();
+    for (Lot lot : week.brief().lots()) {
+      boolean nothing = lot.finish().materialId().isEmpty() || lot.pieces() == 0;
+      if (!nothing && left.getOrDefault(WeekIndex.key(lot.jobId(), lot.partId()), 0) > 0) {
+        coats
+            .computeIfAbsent(
+                WeekIndex.key(lot.jobId(), lot.partId()) + "\n" + lot.leg(),
+                leg -> new ArrayList<>())
+            .add(lot);
+      }
+    }
+    for (List<Lot> coat : coats.values()) {
+      Lot lot = coat.get(0);
+      int pieces = left.getOrDefault(WeekIndex.key(lot.jobId(), lot.partId()), 0);
+      int at =
+          coat.stream()
+              .mapToInt(l -> passed.getOrDefault(l.id(), week.brief().horizonMin() - 1))
+              .max()
+              .orElse(0);
+      uses.computeIfAbsent(lot.finish().materialId(), c -> new ArrayList<>())
+          .add(
+              new Use(
+                  Use.ALLOWANCE, at, amount(lot).times((double) pieces / lot.pieces()), true));
+    }
   }
 
   /** What a bath read too low takes beyond what the dips before took out of it. */

@@ -10,6 +10,7 @@ import spangle.measure.LowLikelyHigh;
  *
  * @param item the item
  * @param need what all work of the week takes, waiting work included
+ * @param allowance what of the need is kept ready for rejects, likely; no order names it
  * @param shortBy likely need less stock and deliveries, at least 0
  * @param packs whole packs that cover it
  * @param firstShort minute at which the store would run dry without buying; empty where it does not
@@ -23,6 +24,7 @@ import spangle.measure.LowLikelyHigh;
 public record Purchase(
     StoreItem item,
     LowLikelyHigh need,
+    double allowance,
     double shortBy,
     int packs,
     Optional<Integer> firstShort,

@@ -33,12 +33,17 @@ public final class Purchases {
     double low = 0;
     double likely = 0;
     double high = 0;
+    double allowance = 0;
     Set<String> jobs = new LinkedHashSet<>();
     for (Use use : sorted) {
       low += use.amount().low();
       likely += use.amount().likely();
       high += use.amount().high();
-      jobs.add(use.jobId());
+      if (use.jobId().equals(Use.ALLOWANCE)) {
+        allowance += use.amount().likely();
+      } else {
+        jobs.add(use.jobId());
+      }
     }
     double shortBy = Math.max(0, likely - item.inStore() - item.onOrder());
     shortBy = shortBy < NOTHING ? 0 : shortBy;
@@ -52,6 +57,7 @@ public final class Purchases {
     return new Purchase(
         item,
         new LowLikelyHigh(low, likely, high),
+        allowance,
         shortBy,
         packs,
         dry,

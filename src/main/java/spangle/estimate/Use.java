@@ -6,7 +6,7 @@ import spangle.measure.LowLikelyHigh;
  * One draw on the store.
  *
  * @param jobId the order that needs it; {@link #COLOUR_LOSS} for what stays in hoses and box,
- *     {@link #BATH_LEVEL} for what brings a bath up
+ *     {@link #BATH_LEVEL} for what brings a bath up, {@link #ALLOWANCE} for what is kept for rejects
  * @param atMin when, minutes from the week's zero
  * @param amount how much
  * @param planned false for work that waits: it needs its powder all the same
@@ -18,6 +18,9 @@ public record Use(String jobId, int atMin, LowLikelyHigh amount, boolean planned
 
   /** Stands for an order where zinc brings a bath up that was read too low. */
   public static final String BATH_LEVEL = "bath level";
+
+  /** Stands for an order where material is kept ready for pieces that will be rejected. */
+  public static final String ALLOWANCE = "allowance for rejects";
 
   /**
    * What speaks for a draw when there is not enough.

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param needLow least the week may take
  * @param needLikely what it probably takes
  * @param needHigh most it may take
+ * @param allowance what of it is kept ready for rejects, likely
  * @param stock usable now
  * @param onOrder ordered and coming in time
  * @param shortBy what is missing, at least 0
@@ -29,6 +30,7 @@ public record PurchaseLine(
     double needLow,
     double needLikely,
     double needHigh,
+    double allowance,
     double stock,
     double onOrder,
     double shortBy,

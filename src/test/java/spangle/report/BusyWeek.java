@@ -168,6 +168,7 @@ final class BusyWeek {
               3.2 + i,
               4.5 + i,
               6.25 + i,
+              0,
               i,
               0,
               i % 3 == 0 ? 2.5 : 0,
@@ -178,6 +179,6 @@ final class BusyWeek {
               ""));
       swatches.add(new Swatch("powder-" + i, shop.colours.get(i), "C" + i, rgb.get(i)));
     }
-    return new Stores(lines, List.of(), swatches);
+    return new Stores(lines, List.of(), List.of(), swatches);
   }
 }

@@ -49,7 +49,7 @@ class HostileNamesTest {
         new Question(FORMULA, "code", SCRIPT, FORMULA, Danger.FACT, OptionalInt.empty());
     PurchaseLine purchase =
         new PurchaseLine(
-            "p", FORMULA, "kg", 1, 2, 3, 0, 0, 2, 1, 20, Optional.empty(), List.of(SCRIPT), "");
+            "p", FORMULA, "kg", 1, 2, 3, 0, 0, 0, 2, 1, 20, Optional.empty(), List.of(SCRIPT), "");
     FitNote fit =
         new FitNote("J", "p", SCRIPT, "tilted", SCRIPT, "<svg onload=\"x\"></svg>", List.of());
     return new WeekReport(
@@ -59,6 +59,7 @@ class HostileNamesTest {
         new Waiting(List.of(held), List.of(question), List.of(), List.of()),
         new Stores(
             List.of(purchase),
+            List.of(),
             List.of(),
             List.of(new Swatch("powder-0", SCRIPT, SCRIPT, "12436b"))),
         new SheetFacts(List.of(), List.of(), List.of(), List.of(fit), List.of(), List.of(SCRIPT)),

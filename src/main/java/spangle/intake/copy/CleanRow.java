@@ -52,6 +52,7 @@ final class CleanRow {
           "arrivals",
           "due",
           "priority",
+          "reject_allowance_pct",
           "welded",
           "hollow",
           "overlaps",
@@ -161,6 +162,7 @@ final class CleanRow {
     put("arrivals", together ? "" : arrivals(arrivals));
     put("due", due(wanted.dueMin()));
     put("priority", Integer.toString(wanted.weight()));
+    put("reject_allowance_pct", wanted.rejectAllowancePct());
   }
 
   private String arrivals(List<Wanted.Arrival> arrivals) {

@@ -101,6 +101,7 @@ final class ColumnWords {
     add("si_pct", "si", "si %", "silicon");
     add("p_pct", "p", "p %", "phosphorus");
     add("al_pct", "al", "al %");
+    add("reject_allowance_pct", "reject allowance", "reject allowance %", "rejects allowed %");
     add("heat_sensitive", "heat sensitive parts", "rubber", "plastic");
     add("hooks", "hooks per piece", "hooks each", "hang points", "hanging points", "haken");
     add("show_face", "show side", "visible face", "sichtseite");

@@ -58,6 +58,7 @@ final class JobColumns {
           "due",
           "arrivals",
           "priority",
+          "reject_allowance_pct",
           "welded",
           "hollow",
           "vents_checked",
@@ -218,7 +219,7 @@ final class JobColumns {
     units.put("gauge", Pattern.compile("ga|gage|gauge|#|no"));
     units.put("hooks", Pattern.compile("pcs?|nos?|each|ea"));
     units.put("strength_mpa", Pattern.compile("mpa|n/mm2"));
-    for (String pct : List.of("si_pct", "p_pct", "al_pct")) {
+    for (String pct : List.of("si_pct", "p_pct", "al_pct", "reject_allowance_pct")) {
       units.put(pct, Pattern.compile("%|pct|percent|w(?:t|eight)?%|%w(?:t|eight)?|mass%"));
     }
     return units;

@@ -242,7 +242,9 @@ final class ShopReader {
             d.wholeOr("shelf_months", 1, 120, built.shelfMonths()),
             d.quantityOr(
                 "part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()),
-            d.told("start_half_routes").yes());
+            d.told("start_half_routes").yes(),
+            d.numberOr(
+                "reject_allowance_pct", WantedReader.REJECTS, built.rejectAllowancePct()));
     d.finish();
     return read;
   }

@@ -18,6 +18,9 @@ import spangle.measure.QuantityKind;
 
 /** Reads what is wanted and when. */
 final class WantedReader {
+  /** Hard cases lose up to 40 of 100; a figure beyond 50 is a slip. */
+  static final Range REJECTS = Range.of(0, 50);
+
   private static final int MANY_PIECES = 50_000;
   private static final Pattern ARRIVAL = Pattern.compile("([^@]+)@(.+)");
   private static final Map<String, Integer> PRIORITY = priorities();
@@ -92,11 +95,12 @@ final class WantedReader {
     List<Wanted.Arrival> arrivals = arrivals(qty, ready);
     int readyMin = arrivals.isEmpty() ? Math.max(0, ready.orElse(0)) : arrivals.get(0).atMin();
     int weight = priority();
+    OptionalDouble allowance = fields.number("reject_allowance_pct", REJECTS);
     if (due.isPresent()) {
       checkDue(due.getAsInt(), arrivals);
     }
     return new Wanted(
-        route.orElse(Route.POWDER), coats, film, readyMin, due.orElse(0), weight, arrivals);
+        route.orElse(Route.POWDER), coats, film, readyMin, due.orElse(0), weight, allowance, arrivals);
   }
 
   /** The way as written; where none is written, the finish may say it, and is asked about. */

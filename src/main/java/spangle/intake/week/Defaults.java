@@ -17,6 +17,8 @@ package spangle.intake.week;
  * @param partCoolC warmest a part may enter a booth, C
  * @param startHalfRoutes whether work is galvanized or primed though the step after it finds no
  *     place in the plan and its surface has to be made ready again then
+ * @param rejectAllowancePct material kept ready for rejects, per cent of the pieces ordered; none
+ *     unless the shop says so
  */
 public record Defaults(
     double powderUse,
@@ -30,8 +32,9 @@ public record Defaults(
     double hookAreaM2,
     int shelfMonths,
     double partCoolC,
-    boolean startHalfRoutes) {
+    boolean startHalfRoutes,
+    double rejectAllowancePct) {
   /** The built-in ones. */
   public static final Defaults BUILT_IN =
-      new Defaults(0.6, 0.75, 3, 240, 120, 720, 30, 60, 0.00377, 12, 38, false);
+      new Defaults(0.6, 0.75, 3, 240, 120, 720, 30, 60, 0.00377, 12, 38, false, 0);
 }

@@ -25,8 +25,8 @@ import spangle.plan.Plan;
  * @param findings what the audit said when the plan was made; empty for a plan that keeps every
  *     rule
  * @param estimates what the plan costs beside the shop's own work ({@code sent_out}: mass and
- *     charge of work at another firm) and what overtime would buy ({@code overtime}); empty where
- *     there is nothing of the kind
+ *     charge of work at another firm), what overtime would buy ({@code overtime}), and what is kept
+ *     ready for rejects ({@code reject_allowance}); empty where there is nothing of the kind
  * @param yardstick how good the plan is; empty where that was not asked
  */
 public record PlanFile(

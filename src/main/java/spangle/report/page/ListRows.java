@@ -117,7 +117,52 @@ public final class ListRows {
             .filter(d -> d.isBefore(index.time().monday().plusDays(WeekTime.dayOf(index.nowMin()))))
             .isPresent(),
         String.join(", ", p.usedBy()),
-        p.note());
+        note(say, p));
+  }
+
+  private static String note(Say say, PurchaseLine p) {
+    String allowance =
+        p.allowance() > 0
+            ? "of it " + say.mass(p.allowance()) + " " + p.unit() + " as allowance for rejects"
+            : "";
+    return p.note().isEmpty() || allowance.isEmpty()
+        ? p.note() + allowance
+        : allowance + "; " + p.note();
+  }
+
+  /**
+   * What is kept ready for rejects of a part; all words.
+   *
+   * @param job the order
+   * @param part the part
+   * @param ordered pieces ordered
+   * @param pieces pieces allowed for
+   * @param percent the same in per cent
+   * @param again rejected and planned once more
+   * @param left what is still kept ready
+   */
+  public record Kept(
+      String job,
+      String part,
+      String ordered,
+      String pieces,
+      String percent,
+      String again,
+      String left) {}
+
+  static List<Kept> allowances(WeekIndex index) {
+    return index.report().stores().allowances().stream()
+        .map(
+            a ->
+                new Kept(
+                    a.jobId(),
+                    a.label(),
+                    Integer.toString(a.ordered()),
+                    Integer.toString(a.pieces()),
+                    index.say().number(a.percent(), 1) + " %",
+                    Integer.toString(a.again()),
+                    Integer.toString(a.left())))
+        .toList();
   }
 
   /**

@@ -45,6 +45,7 @@ public final class WeekPage {
     model.put("kits", ListRows.kits(index));
     model.put("days", index.time());
     model.put("purchases", ListRows.purchases(index));
+    model.put("allowances", ListRows.allowances(index));
     model.put("baths", ListRows.baths(index));
     model.put("wants", ListRows.wants(index));
     model.put("runs", FloorRows.runs(index));

@@ -52,7 +52,8 @@ final class Tables {
           "pack_size",
           "latest_order",
           "used_by",
-          "note");
+          "note",
+          "allowance_for_rejects");
 
   private final WeekIndex index;
   private final LocalDate monday;
@@ -177,7 +178,8 @@ final class Tables {
               Cell.number(p.packSize(), 3),
               p.latestOrder().map(Cell::date).orElse(Cell.EMPTY),
               Cell.text(String.join(" ", p.usedBy())),
-              Cell.text(p.note())));
+              Cell.text(p.note()),
+              Cell.number(p.allowance(), 3)));
     }
     return new Table("To buy", PURCHASES, rows);
   }
