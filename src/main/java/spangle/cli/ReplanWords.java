@@ -36,7 +36,8 @@ final class ReplanWords {
       line(text, "! %s: %s [%s]", finding.subject(), finding.words(), finding.rule());
     }
     for (ChangeList.Line each : changes.lines()) {
-      line(text, "%-7s %s: %s", each.kind().word(), each.load(), each.what());
+      String load = each.load().isEmpty() ? "" : each.load() + ": ";
+      line(text, "%-8s %s%s", each.kind().word(), load, each.what());
       line(text, "          %s -> %s", each.before(), each.after());
       if (!each.reason().isEmpty()) {
         line(text, "          because %s", each.reason());

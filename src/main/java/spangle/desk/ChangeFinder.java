@@ -4,29 +4,29 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import spangle.plan.Brief;
 import spangle.plan.Goals;
-import spangle.plan.LeftOut;
-import spangle.plan.LineSpec;
+import spangle.plan.Held;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.event.EventKind;
-import spangle.plan.event.LoadTimes;
 import spangle.plan.event.LotNames;
 import spangle.plan.json.PlanFile;
 
-/** Finds what a replan changed, load by load. */
+/**
+ * Finds what a replan changed, load by load. A sheet number stands in one line at most; pieces that
+ * are on no load any more, or never were, are told with the reason.
+ */
 final class ChangeFinder {
+  /** Hangers are told of a load that hangs at another time by so much, though its oven waits. */
+  private static final int HANGERS_CARE_MIN = 30;
+
   private final PlanFile kept;
   private final ReplanStart start;
   private final Brief brief;
@@ -36,6 +36,8 @@ final class ChangeFinder {
   private final Map<String, LoadMatch.Spot> now = new HashMap<>();
   private final Map<String, Lot> lots = new TreeMap<>();
   private final Tellers tellers;
+  private final ChangeWords words;
+  private final PieceFate fate;
   private final List<ChangeList.Line> lines = new ArrayList<>();
   private int moved;
   private long minutes;
@@ -51,6 +53,8 @@ final class ChangeFinder {
     kept.brief().lots().forEach(l -> lots.put(l.id(), l));
     brief.lots().forEach(l -> lots.put(l.id(), l));
     this.tellers = new Tellers(start.week(), kept.brief(), old, now, plan.leftOut());
+    this.words = new ChangeWords(brief, lots);
+    this.fate = new PieceFate(kept, start, plan);
   }
 
   private static void spots(Plan plan, Map<String, LoadMatch.Spot> into) {
@@ -65,20 +69,26 @@ final class ChangeFinder {
     Set<String> fixed = new HashSet<>();
     brief.frozen().forEach(b -> b.loads().forEach(l -> fixed.add(l.id())));
     LoadMatch match = new LoadMatch(kept.plan(), plan, lots, fixed);
+    PieceFlow flow = new PieceFlow(match, lots);
     for (LoadMatch.Pair pair : match.pairs()) {
-      if (fixed.contains(pair.is().load().id())) {
+      if (fixed.contains(pair.is().id())) {
         stayed(pair.was(), pair.is());
       } else {
-        moved(pair.was(), pair.is());
+        pair(pair, flow.cameOnto(pair.is().id()), flow.wentFrom(pair.was().id()));
       }
     }
-    List<LoadMatch.Spot> gone = new ArrayList<>(match.gone());
-    List<String> left = new ArrayList<>();
-    gone.forEach(s -> s.load().lotIds().forEach(id -> left.add(s.load().id() + '\n' + id)));
-    match.added().forEach(is -> added(is, gone, left));
-    gone.forEach(was -> gone(was, left));
+    match.added().forEach(is -> added(is, flow.cameOnto(is.id())));
+    match.gone().forEach(was -> gone(was, flow.wentFrom(was.id())));
+    onNoLoad();
     lines.sort(
-        Comparator.comparingInt(ChangeList.Line::startMin).thenComparing(ChangeList.Line::load));
+        Comparator.comparing((ChangeList.Line l) -> l.load().isEmpty())
+            .thenComparingInt(ChangeList.Line::startMin)
+            .thenComparing(ChangeList.Line::load));
+    return new ChangeList(
+        lines, held(), moved, minutes, ColourOrder.reordered(kept.plan(), plan, lots, fixed));
+  }
+
+  private List<String> held() {
     List<String> held = new ArrayList<>();
     start.state().loads().values().stream()
         .filter(s -> !s.suspect().isEmpty())
@@ -88,224 +98,213 @@ final class ChangeFinder {
         .filter(h -> h.gate().equals("rework-strip"))
         .map(h -> h.jobId() + " " + h.name() + ": " + h.words() + "; " + h.opens())
         .forEach(held::add);
-    return new ChangeList(
-        lines, held, moved, minutes, ColourOrder.reordered(kept.plan(), plan, lots, fixed));
+    return held;
   }
 
   private void stayed(LoadMatch.Spot was, LoadMatch.Spot is) {
-    int late = LoadTimes.last(is.batch(), is.load()) - LoadTimes.last(was.batch(), was.load());
-    if (late > Goals.SWING_MIN) {
+    if (is.lastMin() - was.lastMin() > Goals.SWING_MIN) {
+      boolean recalled = start.forced().containsKey(is.id());
       line(
           ChangeList.Kind.LATER,
-          is.load().id(),
-          is.load().lotIds(),
-          "finished " + DayWords.of(LoadTimes.last(was.batch(), was.load())),
-          "finished " + DayWords.of(LoadTimes.last(is.batch(), is.load())),
-          start.forced().getOrDefault(is.load().id(), "it hangs and waits"),
-          start.forced().containsKey(is.load().id()) ? version : "",
-          is.batch().startMin());
+          is,
+          "finished " + DayWords.of(was.lastMin()),
+          "finished " + DayWords.of(is.lastMin()),
+          recalled ? reason(is) : "it hangs and waits",
+          tellers.of(is.load().lotIds(), ChangeList.Kind.LATER),
+          recalled ? version : "");
     }
   }
 
-  private void moved(LoadMatch.Spot was, LoadMatch.Spot is) {
+  private String reason(LoadMatch.Spot was) {
+    String forced = start.forced().get(was.id());
+    return forced != null ? forced : start.reasons().getOrDefault(was.id(), "");
+  }
+
+  /** A load that is still there: elsewhere, with other pieces, on another carrier, or as it was. */
+  private void pair(LoadMatch.Pair pair, List<PieceFlow.Flow> came, List<PieceFlow.Flow> went) {
+    LoadMatch.Spot was = pair.was();
+    LoadMatch.Spot is = pair.is();
     int apart = Math.abs(is.batch().startMin() - was.batch().startMin());
-    boolean there =
-        was.batch().machineId().equals(is.batch().machineId()) && apart <= Goals.SWING_MIN;
-    if (there) {
+    int hangs = Math.abs(is.firstMin() - was.firstMin());
+    boolean stands = is.stands(was) && hangs <= HANGERS_CARE_MIN && is.id().equals(was.id());
+    boolean samePieces = came.isEmpty() && went.isEmpty();
+    boolean sameWay = words.details(is, was).isEmpty();
+    if (stands && samePieces && sameWay) {
       return;
     }
-    moved++;
-    minutes += apart;
-    line(
-        ChangeList.Kind.MOVED,
-        is.load().id(),
-        is.load().lotIds(),
-        words(was),
-        words(is),
-        start.forced().getOrDefault(was.load().id(), ""),
-        version,
-        is.batch().startMin());
+    if (!stands) {
+      moved++;
+      minutes += is.stands(was) ? hangs : apart;
+    }
+    ChangeList.Kind kind = kind(stands, came, went);
+    String before = words.place(was, is);
+    String after = words.place(is, was);
+    Set<String> tell = new LinkedHashSet<>();
+    if (!samePieces) {
+      before += "; " + words.pieces(was.load().lotIds());
+      after += "; " + joined(came, went);
+      losers(was, went, tell);
+    }
+    boolean ovenOnly = stands && samePieces && ChangeWords.sameCarrier(was, is);
+    tell.addAll(
+        ovenOnly ? tellers.atTheMachine(is.load().lotIds()) : tellers.of(is.load().lotIds(), kind));
+    line(kind, is, before, after, reason(was), tell, version);
   }
 
-  /**
-   * A load that was not there: its pieces hung otherwise, or were not in the plan at all.
-   *
-   * @param left lots of loads that are gone, taken out here as they are found again
-   */
-  private void added(LoadMatch.Spot is, List<LoadMatch.Spot> gone, List<String> left) {
-    Set<String> from = new LinkedHashSet<>();
-    List<String> fresh = new ArrayList<>();
-    LoadMatch.Spot first = null;
-    for (String id : is.load().lotIds()) {
-      int sources = left.size();
-      for (LoadMatch.Spot was : gone) {
-        Optional<String> same =
+  private static ChangeList.Kind kind(
+      boolean stands, List<PieceFlow.Flow> came, List<PieceFlow.Flow> went) {
+    if (came.isEmpty() && went.isEmpty()) {
+      return stands ? ChangeList.Kind.CHANGED : ChangeList.Kind.MOVED;
+    }
+    if (came.isEmpty()) {
+      return ChangeList.Kind.SMALLER;
+    }
+    return went.isEmpty() ? ChangeList.Kind.LARGER : ChangeList.Kind.CHANGED;
+  }
+
+  private String joined(List<PieceFlow.Flow> came, List<PieceFlow.Flow> went) {
+    List<String> parts = new ArrayList<>();
+    for (PieceFlow.Flow flow : came) {
+      String from =
+          flow.load().isEmpty()
+              ? fate.whence(words.lot(flow.work()), flow.pieces())
+              : "from " + flow.load();
+      parts.add("more: " + words.pieces(flow.work(), flow.pieces()) + ", " + from);
+    }
+    for (PieceFlow.Flow flow : went) {
+      parts.add("less: " + words.pieces(flow.work(), flow.pieces()) + ", " + whereTo(flow));
+    }
+    return String.join("; ", parts);
+  }
+
+  private String whereTo(PieceFlow.Flow flow) {
+    return flow.load().isEmpty()
+        ? fate.why(words.lot(flow.work()), flow.pieces())
+        : "now on " + flow.load();
+  }
+
+  /** Those who hear of pieces that are on no load any more. */
+  private void losers(LoadMatch.Spot was, List<PieceFlow.Flow> went, Set<String> tell) {
+    for (PieceFlow.Flow flow : went) {
+      if (flow.load().isEmpty()) {
+        List<String> ids =
             was.load().lotIds().stream()
-                .filter(o -> likeness(o).equals(likeness(id)))
-                .filter(o -> left.contains(was.load().id() + '\n' + o))
-                .findFirst();
-        if (same.isPresent()) {
-          left.remove(was.load().id() + '\n' + same.get());
-          from.add(was.load().id());
-          boolean sooner = first == null || was.batch().startMin() < first.batch().startMin();
-          first = sooner ? was : first;
-          break;
-        }
-      }
-      if (left.size() == sources) {
-        fresh.add(id);
+                .filter(id -> LotNames.work(id).equals(flow.work()))
+                .toList();
+        tell.addAll(tellers.of(ids, ChangeList.Kind.DROPPED));
       }
     }
-    if (first == null) {
-      line(
-          ChangeList.Kind.NEW,
-          is.load().id(),
-          is.load().lotIds(),
-          notBefore(is.load().lotIds().get(0)),
-          words(is),
-          "",
-          version,
-          is.batch().startMin());
-      return;
-    }
-    moved++;
-    minutes += Math.abs(is.batch().startMin() - first.batch().startMin());
-    line(
-        ChangeList.Kind.SPLIT,
-        is.load().id(),
-        is.load().lotIds(),
-        words(first)
-            + (from.size() > 1 ? " and others" : "")
-            + (fresh.isEmpty() ? "" : "; new on it: " + pieces(fresh)),
-        words(is),
-        start.forced().getOrDefault(first.load().id(), ""),
-        version,
-        is.batch().startMin());
   }
 
-  /** A load that is not there any more, as far as its pieces were not found elsewhere. */
-  private void gone(LoadMatch.Spot was, List<String> left) {
-    List<String> ids =
-        was.load().lotIds().stream()
-            .filter(id -> left.contains(was.load().id() + '\n' + id))
-            .toList();
-    if (ids.isEmpty()) {
-      return;
+  /** A load that was not there: its pieces hung otherwise, or were not in the plan at all. */
+  private void added(LoadMatch.Spot is, List<PieceFlow.Flow> came) {
+    List<PieceFlow.Flow> found = came.stream().filter(f -> !f.load().isEmpty()).toList();
+    ChangeList.Kind kind = found.isEmpty() ? ChangeList.Kind.NEW : ChangeList.Kind.SPLIT;
+    Set<String> before = new LinkedHashSet<>();
+    Set<String> sources = new LinkedHashSet<>();
+    found.forEach(f -> sources.add(f.load()));
+    if (!sources.isEmpty()) {
+      before.add("on " + String.join(", ", sources));
+    }
+    for (PieceFlow.Flow flow : came) {
+      if (flow.load().isEmpty()) {
+        String whence = fate.whence(words.lot(flow.work()), flow.pieces());
+        before.add(
+            found.isEmpty() && came.size() == 1
+                ? whence
+                : words.pieces(flow.work(), flow.pieces()) + ": " + whence);
+      }
+    }
+    if (!found.isEmpty()) {
+      moved++;
     }
     line(
-        ChangeList.Kind.DROPPED,
-        was.load().id(),
-        ids,
-        words(was),
-        whyGone(ids.get(0)),
-        start.forced().getOrDefault(was.load().id(), ""),
+        kind,
+        is,
+        String.join("; ", before),
+        words.place(is),
         "",
-        was.batch().startMin());
+        tellers.of(is.load().lotIds(), kind),
+        version);
   }
 
-  private String likeness(String id) {
-    Lot lot = lots.get(id);
-    return lot == null ? id : lot.likeness();
-  }
-
-  private String notBefore(String lot) {
-    Lot is = lots.get(lot);
-    if (is != null && LotNames.rework(is)) {
-      return rejected(is);
+  /** A load that is not there any more: its pieces are on others, or on none. */
+  private void gone(LoadMatch.Spot was, List<PieceFlow.Flow> went) {
+    List<PieceFlow.Flow> lost = went.stream().filter(f -> f.load().isEmpty()).toList();
+    Set<String> to = new LinkedHashSet<>();
+    went.stream().map(PieceFlow.Flow::load).filter(l -> !l.isEmpty()).forEach(to::add);
+    List<String> after = new ArrayList<>();
+    for (PieceFlow.Flow flow : lost) {
+      String why = fate.why(words.lot(flow.work()), flow.pieces());
+      boolean only = lost.size() == 1 && to.isEmpty();
+      after.add(only ? why : words.pieces(flow.work(), flow.pieces()) + ": " + why);
     }
-    return kept.plan().leftOut().stream()
-        .filter(l -> likeness(l.lotId()).equals(likeness(lot)))
-        .map(l -> "left out: " + l.reason())
-        .findFirst()
-        .orElse("not in the plan");
+    if (!to.isEmpty()) {
+      after.add((lost.isEmpty() ? "its pieces" : "the rest") + " on " + String.join(", ", to));
+    }
+    ChangeList.Kind kind =
+        !lost.isEmpty()
+            ? ChangeList.Kind.DROPPED
+            : to.size() > 1 ? ChangeList.Kind.SPLIT : ChangeList.Kind.MERGED;
+    Set<String> tell = new LinkedHashSet<>();
+    losers(was, lost, tell);
+    tell.addAll(tellers.crews(was.load().lotIds()));
+    line(
+        kind,
+        was,
+        words.place(was),
+        String.join("; ", after) + "; sheet void",
+        reason(was),
+        tell,
+        "");
   }
 
-  private String rejected(Lot rework) {
-    return start.week().input().events().events().stream()
-        .filter(e -> e.number() == LotNames.eventOf(rework))
-        .map(e -> e.kind() == EventKind.STRIPPED ? "stripped" : "rejected")
-        .findFirst()
-        .orElse("rejected");
-  }
-
-  private String whyGone(String lot) {
-    Lot was = lots.get(lot);
-    for (LeftOut left : plan.leftOut()) {
-      if (likeness(left.lotId()).equals(likeness(lot))) {
-        return "left out: " + left.reason();
+  /** Orders that find no place, and gates newly shut, where no load was there to speak of. */
+  private void onNoLoad() {
+    fate.untoldOut()
+        .forEach(
+            (lot, pieces) ->
+                noLoad(
+                    ChangeList.Kind.LEFT_OUT,
+                    words.pieces(LotNames.work(lot.id()), pieces),
+                    fate.whyOut(lot),
+                    tellers.of(List.of(lot.id()), ChangeList.Kind.LEFT_OUT)));
+    for (Map.Entry<Held, Integer> each : fate.untoldHeld().entrySet()) {
+      Held held = each.getKey();
+      if (!held.gate().equals("rework-strip")) {
+        noLoad(
+            ChangeList.Kind.HELD,
+            each.getValue() + " x " + held.name() + " (" + held.jobId() + ")",
+            held.words() + "; " + held.opens(),
+            tellers.of(held));
       }
     }
-    if (was == null) {
-      return "gone";
-    }
-    if (start.happened().cancelled().stream()
-        .anyMatch(k -> k.jobId().equals(was.jobId()) && k.partId().equals(was.partId()))) {
-      return "cancelled";
-    }
-    return start.week().held().stream()
-        .filter(h -> h.jobId().equals(was.jobId()) && h.partId().equals(was.partId()))
-        .map(h -> "held: " + h.words())
-        .findFirst()
-        .orElseGet(
-            () ->
-                brief.lots().stream().anyMatch(l -> l.jobId().equals(was.jobId()))
-                    ? "its pieces travel in other lots now"
-                    : "the job files do not name it any more");
   }
 
-  private String words(LoadMatch.Spot spot) {
-    PlannedBatch batch = spot.batch();
-    PlannedLoad load = spot.load();
-    String machine =
-        brief.lines().stream()
-            .flatMap((LineSpec l) -> l.machines().stream())
-            .filter(m -> m.id().equals(batch.machineId()))
-            .map(m -> m.name())
-            .findFirst()
-            .orElse(batch.machineId());
-    return load.id()
-        + " hang "
-        + DayWords.of(LoadTimes.first(batch, load))
-        + ", "
-        + machine
-        + " "
-        + DayWords.of(batch.startMin());
+  private void noLoad(ChangeList.Kind kind, String what, String after, Set<String> tell) {
+    lines.add(
+        new ChangeList.Line(
+            kind, "", what, "on no load", after, "", String.join(", ", tell), "", start.state().atMin()));
   }
 
   private void line(
       ChangeList.Kind kind,
-      String load,
-      List<String> ids,
+      LoadMatch.Spot spot,
       String before,
       String after,
       String reason,
-      String sheet,
-      int startMin) {
+      Set<String> tell,
+      String sheet) {
     lines.add(
         new ChangeList.Line(
             kind,
-            load,
-            pieces(ids),
+            spot.id(),
+            words.pieces(spot.load().lotIds()),
             before,
             after,
             reason,
-            tellers.of(ids, kind),
+            String.join(", ", tell),
             sheet,
-            startMin));
-  }
-
-  private String pieces(List<String> ids) {
-    Map<String, Integer> pieces = new LinkedHashMap<>();
-    Set<String> jobs = new LinkedHashSet<>();
-    for (String id : ids) {
-      Lot lot = lots.get(id);
-      if (lot != null) {
-        pieces.merge(lot.label(), lot.pieces(), Integer::sum);
-        jobs.add(lot.jobId());
-      }
-    }
-    List<String> what = new ArrayList<>();
-    pieces.forEach((label, n) -> what.add(String.format(Locale.ROOT, "%d x %s", n, label)));
-    return String.join(", ", what) + " (" + String.join(" ", jobs) + ")";
+            spot.batch().startMin()));
   }
 }

@@ -26,16 +26,28 @@ public record ChangeList(
     LATER,
     /** Elsewhere or at another time. */
     MOVED,
+    /** In its place, but some other pieces, another carrier, setting or time in the machine. */
+    CHANGED,
+    /** Carries fewer pieces than announced. */
+    SMALLER,
+    /** Carries more pieces than announced. */
+    LARGER,
     /** Its pieces hang on other carriers than announced. */
     SPLIT,
+    /** All its pieces hang on another load now. */
+    MERGED,
     /** Not in the plan before. */
     NEW,
     /** Not in the plan any more. */
-    DROPPED;
+    DROPPED,
+    /** Pieces that were on no load and find no place. */
+    LEFT_OUT,
+    /** Pieces that were on no load and wait behind a gate. */
+    HELD;
 
     /** The word on the list. */
     public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
     }
   }
 
@@ -43,14 +55,14 @@ public record ChangeList(
    * One line.
    *
    * @param kind what happened
-   * @param load number on the sheet; the old one for what was dropped
+   * @param load number on the sheet; the old one for what was dropped, empty for pieces on no load
    * @param what pieces in words
    * @param before old place and time
    * @param after new place and time, or why there is none
    * @param reason why; empty where the search simply found better
    * @param tell who must be told
    * @param sheet letter of the sheet that is valid now; empty where the old sheet stays
-   * @param startMin when it starts now, or did before
+   * @param startMin when it starts now, or did before; for pieces on no load, the minute of the plan
    */
   public record Line(
       Kind kind,

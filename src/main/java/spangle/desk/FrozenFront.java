@@ -10,11 +10,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import spangle.equipment.Span;
+import spangle.equipment.WorkCalendar;
 import spangle.plan.Brief;
 import spangle.plan.Chain;
+import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.MachineSpec;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.StationSpec;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
 import spangle.plan.event.LoadState;
@@ -42,6 +48,7 @@ final class FrozenFront {
   private final List<PlannedBatch> open = new ArrayList<>();
   private final Set<String> lots = new LinkedHashSet<>();
   private final Map<String, String> forced = new TreeMap<>();
+  private final Map<String, String> reasons = new TreeMap<>();
   private final int atMin;
 
   FrozenFront(
@@ -74,6 +81,11 @@ final class FrozenFront {
     return new TreeMap<>(forced);
   }
 
+  /** What stands against loads that may move, by load; none where the search is free. */
+  Map<String, String> reasons() {
+    return new TreeMap<>(reasons);
+  }
+
   void freeze(int freezeUntilMin) {
     List<PlannedBatch> inTime = new ArrayList<>(kept.plan().batches());
     inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
@@ -96,6 +108,11 @@ final class FrozenFront {
               l ->
                   forced.putIfAbsent(
                       l.id(), against(batch, l).orElse("its carrier is not back in time")));
+      for (PlannedLoad load : left) {
+        againstItself(batch, load)
+            .or(() -> shut(batch, load))
+            .ifPresent(why -> reasons.put(load.id(), why));
+      }
       if (!left.isEmpty()) {
         open.add(batch.with(left));
       }
@@ -224,6 +241,47 @@ final class FrozenFront {
   /** What stands against a load as it was planned; empty where nothing does. */
   private Optional<String> against(PlannedBatch batch, PlannedLoad load) {
     int first = LoadTimes.first(batch, load);
+    return againstItself(batch, load)
+        .or(
+            () ->
+                load.lotIds().stream()
+                    .flatMap(id -> Optional.ofNullable(now.get(id)).stream())
+                    .filter(lot -> !chainHolds(lot, first))
+                    .findFirst()
+                    .map(lot -> "the step before it is late"));
+  }
+
+  /** A station, oven or kettle that does not work when the load would be there. */
+  private Optional<String> shut(PlannedBatch batch, PlannedLoad load) {
+    Map<String, Span> stays = new TreeMap<>();
+    load.visits().forEach(v -> stays.put(v.stationId(), new Span(v.startMin(), v.endMin())));
+    stays.put(batch.machineId(), new Span(batch.startMin(), batch.endMin()));
+    for (LineSpec line : brief.lines()) {
+      for (MachineSpec machine : line.machines()) {
+        Span stay = stays.get(machine.id());
+        if (stay != null && !works(machine.calendar(), stay)) {
+          return Optional.of(machine.name() + " does not work then");
+        }
+      }
+      for (StationSpec station :
+          Stream.concat(line.before().stream(), line.after().stream()).toList()) {
+        Span stay = stays.get(station.id());
+        if (stay != null && !works(station.calendar(), stay)) {
+          return Optional.of(station.name() + " does not work then");
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean works(WorkCalendar calendar, Span stay) {
+    return calendar.open().stream()
+        .anyMatch(o -> o.startMin() <= stay.startMin() && stay.endMin() <= o.endMin());
+  }
+
+  /** The same, the steps before it aside. */
+  private Optional<String> againstItself(PlannedBatch batch, PlannedLoad load) {
+    int first = LoadTimes.first(batch, load);
     if (first < atMin) {
       return Optional.of("its time has passed");
     }
@@ -244,9 +302,6 @@ final class FrozenFront {
       }
       if (tooLow(is, batch)) {
         return Optional.of("the zinc stands too low to cover it");
-      }
-      if (!chainHolds(is, first)) {
-        return Optional.of("the step before it is late");
       }
     }
     return Optional.empty();

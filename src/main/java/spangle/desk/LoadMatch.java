@@ -2,82 +2,96 @@ package spangle.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import spangle.plan.Goals;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.event.LoadTimes;
+import spangle.plan.event.LotNames;
 
 /**
- * Which load of one plan is which of another. What cannot move is known by its number; else loads
- * of the same work stand in for one another: those that stand where one stood are the same, the
- * rest are taken in the order of time.
+ * Which load of one plan is which of another. What cannot move is known by its number. Then loads
+ * of the same work stand in for one another: those with the number on the sheet, those that stand
+ * where one stood, the rest in the order of time. At last a load that keeps its number and shares
+ * pieces of a part is the same with more or fewer pieces.
  */
 final class LoadMatch {
   /** A load in its batch. */
-  record Spot(PlannedBatch batch, PlannedLoad load) {}
+  record Spot(PlannedBatch batch, PlannedLoad load) {
+    String id() {
+      return load.id();
+    }
+
+    int firstMin() {
+      return LoadTimes.first(batch, load);
+    }
+
+    int lastMin() {
+      return LoadTimes.last(batch, load);
+    }
+
+    /** The same machine, hung and in it within a quarter of an hour. */
+    boolean stands(Spot other) {
+      return batch.machineId().equals(other.batch.machineId())
+          && Math.abs(batch.startMin() - other.batch.startMin()) <= Goals.SWING_MIN;
+    }
+  }
 
   /** The same load in both plans. */
   record Pair(Spot was, Spot is) {}
 
   private final Map<String, Lot> lots;
+  private final List<Spot> added;
+  private final List<Spot> gone;
   private final List<Pair> pairs = new ArrayList<>();
-  private final List<Spot> added = new ArrayList<>();
-  private final List<Spot> gone = new ArrayList<>();
 
   LoadMatch(Plan before, Plan after, Map<String, Lot> lots, Set<String> fixed) {
-    this.lots = lots;
-    Map<String, Spot> oldById = new LinkedHashMap<>();
-    spots(before).forEach(s -> oldById.put(s.load().id(), s));
-    List<Spot> open = new ArrayList<>();
-    for (Spot is : spots(after)) {
-      Spot was = fixed.contains(is.load().id()) ? oldById.remove(is.load().id()) : null;
-      if (was == null) {
-        open.add(is);
-      } else {
-        pairs.add(new Pair(was, is));
-      }
-    }
-    Map<List<String>, List<Spot>> waiting = new LinkedHashMap<>();
-    oldById.values().forEach(s -> waiting.computeIfAbsent(work(s), w -> new ArrayList<>()).add(s));
-    List<Spot> elsewhere = new ArrayList<>();
-    for (Spot is : open) {
-      if (!match(waiting.getOrDefault(work(is), List.of()), is, true)) {
-        elsewhere.add(is);
-      }
-    }
-    for (Spot is : elsewhere) {
-      if (!match(waiting.getOrDefault(work(is), List.of()), is, false)) {
-        added.add(is);
-      }
-    }
-    waiting.values().forEach(gone::addAll);
+    this.lots = Map.copyOf(lots);
+    this.gone = spots(before);
+    this.added = spots(after);
+    Map<Spot, List<String>> work = new HashMap<>();
+    gone.forEach(s -> work.put(s, work(s)));
+    added.forEach(s -> work.put(s, work(s)));
+    BiPredicate<Spot, Spot> number = (was, is) -> was.id().equals(is.id());
+    BiPredicate<Spot, Spot> same =
+        (was, is) -> work.getOrDefault(was, List.of()).equals(work.getOrDefault(is, List.of()));
+    match(number.and((was, is) -> fixed.contains(is.id())));
+    match(number.and(same));
+    match(same.and((was, is) -> is.stands(was)));
+    match(same);
+    match(number.and(LoadMatch::sharesPart));
   }
 
-  private boolean match(List<Spot> waiting, Spot is, boolean inPlace) {
-    for (Spot was : waiting) {
-      boolean there =
-          was.batch().machineId().equals(is.batch().machineId())
-              && Math.abs(was.batch().startMin() - is.batch().startMin()) <= Goals.SWING_MIN;
-      if (there || !inPlace) {
-        pairs.add(new Pair(was, is));
-        waiting.remove(was);
-        return true;
-      }
+  private void match(BiPredicate<Spot, Spot> fits) {
+    for (Spot is : List.copyOf(added)) {
+      gone.stream()
+          .filter(was -> fits.test(was, is))
+          .findFirst()
+          .ifPresent(
+              was -> {
+                pairs.add(new Pair(was, is));
+                gone.remove(was);
+                added.remove(is);
+              });
     }
-    return false;
+  }
+
+  private static boolean sharesPart(Spot was, Spot is) {
+    return was.load().lotIds().stream()
+        .map(LotNames::work)
+        .anyMatch(w -> is.load().lotIds().stream().map(LotNames::work).anyMatch(w::equals));
   }
 
   private static List<Spot> spots(Plan plan) {
     List<Spot> spots = new ArrayList<>();
     plan.batches().forEach(b -> b.loads().forEach(l -> spots.add(new Spot(b, l))));
-    spots.sort(
-        Comparator.comparingInt((Spot s) -> s.batch().startMin())
-            .thenComparing(s -> s.load().id()));
+    spots.sort(Comparator.comparingInt((Spot s) -> s.batch().startMin()).thenComparing(Spot::id));
     return spots;
   }
 
@@ -96,10 +110,12 @@ final class LoadMatch {
     return List.copyOf(pairs);
   }
 
+  /** Loads that no load of the plan before is. */
   List<Spot> added() {
     return List.copyOf(added);
   }
 
+  /** Loads of the plan before that none is any more. */
   List<Spot> gone() {
     return List.copyOf(gone);
   }

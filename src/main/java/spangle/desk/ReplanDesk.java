@@ -234,7 +234,7 @@ public final class ReplanDesk {
             l ->
                 new Change(
                     l.kind().word(),
-                    l.load() + ", " + l.what(),
+                    l.load().isEmpty() ? l.what() : l.load() + ", " + l.what(),
                     l.before(),
                     l.after() + (l.reason().isEmpty() ? "" : " (" + l.reason() + ")"),
                     l.tell()))

@@ -36,16 +36,19 @@ import spangle.plan.json.PlanFile;
  * @param state how far everything has come
  * @param happened what the events made of the week
  * @param forced by load: why a sheet that is out cannot stay as it is
+ * @param reasons by load: what stands against a load nobody has touched
  */
 record ReplanStart(
     PreparedWeek week,
     List<PlannedBatch> earlier,
     WeekState state,
     Happened happened,
-    Map<String, String> forced) {
+    Map<String, String> forced,
+    Map<String, String> reasons) {
   ReplanStart {
     earlier = List.copyOf(earlier);
     forced = new TreeMap<>(forced);
+    reasons = new TreeMap<>(reasons);
   }
 
   /**
@@ -80,7 +83,7 @@ record ReplanStart(
     PreparedWeek week =
         new PreparedWeek(
             prepared.input(), brief, prepared.parts(), prepared.held(), prepared.gates());
-    return new ReplanStart(week, front.open(), state, happened, front.forced());
+    return new ReplanStart(week, front.open(), state, happened, front.forced(), front.reasons());
   }
 
   /** No station works before the minute, no open lot is ready before it. */

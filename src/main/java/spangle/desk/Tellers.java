@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import spangle.intake.brief.PreparedWeek;
 import spangle.plan.Brief;
+import spangle.plan.Held;
 import spangle.plan.LeftOut;
 import spangle.plan.LineKind;
 import spangle.plan.Lot;
@@ -17,6 +18,7 @@ import spangle.plan.event.LotNames;
 /** Who must be told of a change: those who do the work, those who wait for it. */
 final class Tellers {
   private static final int DAY_MIN = 1440;
+  private static final int HOUR_MIN = 60;
 
   private final PreparedWeek week;
   private final Map<String, Lot> lots = new HashMap<>();
@@ -40,23 +42,67 @@ final class Tellers {
     week.brief().lines().forEach(l -> kinds.put(l.id(), l.kind()));
   }
 
-  String of(List<String> ids, ChangeList.Kind kind) {
+  /** All who must hear of a change to a load of these lots. */
+  Set<String> of(List<String> ids, ChangeList.Kind kind) {
     Set<String> told = new LinkedHashSet<>();
+    boolean none = kind == ChangeList.Kind.LEFT_OUT;
     for (String id : ids) {
       Lot lot = lots.get(id);
       if (lot == null) {
         continue;
       }
-      told.add(crew(kinds.get(lot.lineId())));
-      lot.kitIds().forEach(kit -> told.add("assembly (" + kit + ")"));
-      if (kind == ChangeList.Kind.DROPPED) {
+      if (!none) {
+        told.add(crew(kinds.get(lot.lineId())));
+      }
+      if (waited(lot)) {
+        lot.kitIds().forEach(kit -> told.add("assembly (" + kit + ")"));
+      }
+      if (none || kind == ChangeList.Kind.DROPPED) {
         answerers(lot, told);
       }
       if (lot.lastLeg() && news(lot, kind)) {
         told.add("sales" + customer(lot));
       }
     }
-    return String.join(", ", told);
+    return told;
+  }
+
+  /** Those who hang, spray and bake these lots. */
+  Set<String> crews(List<String> ids) {
+    Set<String> told = new LinkedHashSet<>();
+    for (String id : ids) {
+      Lot lot = lots.get(id);
+      if (lot != null) {
+        told.add(crew(kinds.get(lot.lineId())));
+      }
+    }
+    return told;
+  }
+
+  /** Those at the oven or kettle, where a load stays in its place and runs otherwise. */
+  Set<String> atTheMachine(List<String> ids) {
+    Set<String> told = new LinkedHashSet<>();
+    for (String id : ids) {
+      Lot lot = lots.get(id);
+      LineKind kind = lot == null ? null : kinds.get(lot.lineId());
+      told.add(kind == LineKind.ZINC || kind == LineKind.OUTSIDE ? crew(kind) : "oven");
+    }
+    return told;
+  }
+
+  /** Those who hear of pieces a gate holds. */
+  Set<String> of(Held held) {
+    Set<String> told = new LinkedHashSet<>();
+    told.add(held.whoAnswers());
+    told.add("sales" + customer(held.jobId()));
+    return told;
+  }
+
+  /** Whether assembly, which waits for kits, has pieces later or sooner by more than an hour. */
+  private boolean waited(Lot lot) {
+    LoadMatch.Spot was = old.get(lot.id());
+    LoadMatch.Spot is = now.get(lot.id());
+    return was == null || is == null || Math.abs(is.lastMin() - was.lastMin()) > HOUR_MIN;
   }
 
   /**
@@ -84,7 +130,7 @@ final class Tellers {
   private void answerers(Lot lot, Set<String> told) {
     for (LeftOut left : out) {
       Lot that = lots.get(left.lotId());
-      if (that != null && that.likeness().equals(lot.likeness())) {
+      if (that != null && LotNames.work(that.id()).equals(LotNames.work(lot.id()))) {
         if (left.code().equals(Loss.NO_SUPPLY.code())) {
           told.add("purchasing");
         }
@@ -101,8 +147,12 @@ final class Tellers {
   }
 
   private String customer(Lot lot) {
+    return customer(lot.jobId());
+  }
+
+  private String customer(String job) {
     return week.parts().stream()
-        .filter(p -> p.jobId().equals(lot.jobId()) && !p.customer().isEmpty())
+        .filter(p -> p.jobId().equals(job) && !p.customer().isEmpty())
         .map(p -> " (" + p.customer() + ")")
         .findFirst()
         .orElse("");

@@ -1,31 +1,50 @@
 package spangle.solve;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
+import spangle.plan.Goals;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.Load;
 import spangle.plan.clock.LotFacts;
+import spangle.plan.event.LoadTimes;
+import spangle.plan.event.LotNames;
 
-/** Numbers loads have had in an earlier plan: the same work keeps the number people know. */
+/**
+ * Numbers loads had in an earlier plan: a load of the same work keeps the number people know, and
+ * so does one that has fewer pieces, or more, than were announced.
+ */
 final class KnownNumbers {
   private final Floor floor;
-  private final Map<List<String>, Deque<String>> free = new HashMap<>();
+  private final Map<String, Lot> lots = new HashMap<>();
+  private final List<Before> open = new ArrayList<>();
   private final Set<String> all = new HashSet<>();
+
+  /** A load of the earlier plan whose number is free. */
+  private record Before(
+      String number,
+      String lineId,
+      String machineId,
+      int startMin,
+      int firstMin,
+      List<String> likeness,
+      Set<String> work) {}
+
+  /** A load of the plan that is written: its machine, its start there, when it hangs. */
+  record Wanted(Load load, String machineId, int startMin, int firstMin) {}
 
   KnownNumbers(Floor floor, List<PlannedBatch> earlier) {
     this.floor = floor;
-    Map<String, Lot> lots = new HashMap<>();
     for (LotFacts lot : floor.lots) {
       lots.put(lot.lot.id(), lot.lot);
     }
@@ -33,27 +52,115 @@ final class KnownNumbers {
     inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
     for (PlannedBatch batch : inTime) {
       for (PlannedLoad load : batch.loads()) {
-        List<String> key = new ArrayList<>();
-        for (String id : load.lotIds()) {
-          Lot lot = lots.get(id);
-          key.add(lot == null ? id : lot.likeness());
-        }
-        key.sort(null);
-        free.computeIfAbsent(key, k -> new ArrayDeque<>()).add(load.id());
+        Set<String> work = new HashSet<>();
+        load.lotIds().forEach(id -> work.add(LotNames.work(id)));
+        open.add(
+            new Before(
+                load.id(),
+                batch.lineId(),
+                batch.machineId(),
+                batch.startMin(),
+                LoadTimes.first(batch, load),
+                likeness(load.lotIds()),
+                work));
         all.add(load.id());
       }
     }
   }
 
-  /** The number such a load had; the first in time is given out first. */
-  Optional<String> take(Load load) {
-    List<String> key = new ArrayList<>();
+  private List<String> likeness(List<String> ids) {
+    return ids.stream()
+        .map(
+            id -> {
+              Lot lot = lots.get(id);
+              return lot == null ? id : lot.likeness();
+            })
+        .sorted()
+        .toList();
+  }
+
+  private List<String> ids(Load load) {
+    List<String> ids = new ArrayList<>();
     for (int lot : load.lots) {
-      key.add(floor.lots[lot].lot.likeness());
+      ids.add(floor.lots[lot].lot.id());
     }
-    key.sort(null);
-    Deque<String> numbers = free.get(key);
-    return numbers == null ? Optional.empty() : Optional.ofNullable(numbers.poll());
+    return ids;
+  }
+
+  /**
+   * Numbers of the loads of one line, in their order; empty where a load gets a new one. First
+   * those that stand where the same work stood, then the same work elsewhere, first in time first,
+   * then what shares pieces of a part with a load that is gone, nearest in time first.
+   */
+  List<Optional<String>> of(String lineId, List<Wanted> wanted) {
+    @Nullable String[] numbers = new @Nullable String[wanted.size()];
+    List<List<String>> likeness = wanted.stream().map(w -> likeness(ids(w.load()))).toList();
+    give(wanted, numbers, (w, b) -> same(likeness.get(w), b) && stood(wanted.get(w), b));
+    give(wanted, numbers, (w, b) -> same(likeness.get(w), b));
+    List<Set<String>> work = new ArrayList<>();
+    for (Wanted each : wanted) {
+      Set<String> own = new HashSet<>();
+      ids(each.load()).forEach(id -> own.add(LotNames.work(id)));
+      work.add(own);
+    }
+    nearest(wanted, numbers, work, lineId);
+    List<Optional<String>> known = new ArrayList<>();
+    for (String number : numbers) {
+      known.add(Optional.ofNullable(number));
+    }
+    return known;
+  }
+
+  private void give(List<Wanted> wanted, @Nullable String[] numbers, BiPredicate<Integer, Before> takes) {
+    for (int w = 0; w < wanted.size(); w++) {
+      if (numbers[w] != null) {
+        continue;
+      }
+      int at = w;
+      Optional<Before> before = open.stream().filter(b -> takes.test(at, b)).findFirst();
+      if (before.isPresent()) {
+        numbers[w] = before.get().number();
+        open.remove(before.get());
+      }
+    }
+  }
+
+  private static boolean same(List<String> likeness, Before before) {
+    return likeness.equals(before.likeness());
+  }
+
+  private static boolean stood(Wanted wanted, Before before) {
+    return wanted.machineId().equals(before.machineId())
+        && Math.abs(wanted.startMin() - before.startMin()) <= Goals.SWING_MIN;
+  }
+
+  private static int apart(Wanted wanted, Before before) {
+    return Math.abs(wanted.firstMin() - before.firstMin());
+  }
+
+  private void nearest(
+      List<Wanted> wanted, @Nullable String[] numbers, List<Set<String>> work, String lineId) {
+    record Match(int wanted, Before before, int shared, int apart) {}
+    List<Match> matches = new ArrayList<>();
+    for (int w = 0; w < wanted.size(); w++) {
+      for (Before before : numbers[w] == null ? open : List.<Before>of()) {
+        Set<String> shared = new HashSet<>(before.work());
+        shared.retainAll(work.get(w));
+        if (!shared.isEmpty() && before.lineId().equals(lineId)) {
+          matches.add(new Match(w, before, shared.size(), apart(wanted.get(w), before)));
+        }
+      }
+    }
+    matches.sort(
+        Comparator.comparingInt((Match m) -> -m.shared())
+            .thenComparingInt(Match::apart)
+            .thenComparingInt(Match::wanted)
+            .thenComparing(m -> m.before().number()));
+    for (Match match : matches) {
+      if (numbers[match.wanted()] == null && open.remove(match.before())) {
+        numbers[match.wanted()] = match.before().number();
+      }
+    }
   }
 
   /** All numbers, whether their work is still there or not: none is given to other work. */

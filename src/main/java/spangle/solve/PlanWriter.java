@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,12 +125,25 @@ final class PlanWriter {
 
   /** Loads are numbered in the order they are fed to the line. */
   private Map<Timed, List<PlannedLoad>> loads(LineFacts line, List<Timed> timed) {
+    List<KnownNumbers.Wanted> wanted = new ArrayList<>();
+    for (Timed each : timed) {
+      if (each.batch().frozen.isEmpty()) {
+        String machine = line.machines[each.machine()].spec.id();
+        for (int i = 0; i < each.batch().loads.length; i++) {
+          int load = i;
+          int first = each.passage().map(p -> p.loadFirst(load)).orElse(each.start());
+          Load hung = each.batch().loads[i];
+          wanted.add(new KnownNumbers.Wanted(hung, machine, each.start(), first));
+        }
+      }
+    }
+    Iterator<Optional<String>> numbers = known.of(line.spec.id(), wanted).iterator();
     Map<Timed, List<PlannedLoad>> written = new HashMap<>();
     for (Timed each : timed) {
       if (each.batch().frozen.isEmpty()) {
         List<PlannedLoad> loads = new ArrayList<>();
         for (int i = 0; i < each.batch().loads.length; i++) {
-          loads.add(write(line, each, i));
+          loads.add(write(line, each, i, numbers.next()));
         }
         written.put(each, loads);
       }
@@ -137,7 +151,7 @@ final class PlanWriter {
     return written;
   }
 
-  private PlannedLoad write(LineFacts line, Timed timed, int i) {
+  private PlannedLoad write(LineFacts line, Timed timed, int i, Optional<String> numberBefore) {
     Load load = timed.batch().loads[i];
     List<PlannedLoad.PlannedVisit> visits = new ArrayList<>();
     int number;
@@ -163,7 +177,7 @@ final class PlanWriter {
       lots.add(floor.lots[lot].lot.id());
     }
     return new PlannedLoad(
-        known.take(load).orElseGet(() -> nextLoadId(line.spec.kind())),
+        numberBefore.orElseGet(() -> nextLoadId(line.spec.kind())),
         floor.carriers[load.carrier].spec.id(),
         number > 0 ? number : carriers.next(load.carrier),
         lots,

@@ -72,8 +72,10 @@ class TellersTest {
       List<LeftOut> out) {
     Brief before = yard().lots(lot).build();
     String id = lot.build().id();
-    return new Tellers(prepared, before, spot(id, was), spot(id, is), out)
-        .of(List.of(id), ChangeList.Kind.valueOf(kind));
+    return String.join(
+        ", ",
+        new Tellers(prepared, before, spot(id, was), spot(id, is), out)
+            .of(List.of(id), ChangeList.Kind.valueOf(kind)));
   }
 
   private static String moved(int was, int is) {
@@ -141,8 +143,10 @@ class TellersTest {
             .findFirst()
             .orElseThrow();
 
-    assertThat(told(zinc, Optional.of(DUE), Optional.of(DUE), "MOVED"))
+    assertThat(told(zinc, Optional.of(DUE - 61), Optional.of(DUE), "MOVED"))
         .isEqualTo("kettle crew, assembly (K-1)");
+    assertThat(told(zinc, Optional.of(DUE - 60), Optional.of(DUE), "MOVED"))
+        .isEqualTo("kettle crew");
     assertThat(crewOf(own, LineKind.OUTSIDE, zinc)).isEqualTo("dispatch, assembly (K-1)");
     assertThat(crewOf(own, LineKind.LIQUID, zinc)).isEqualTo("hangers, painter, assembly (K-1)");
   }
@@ -161,6 +165,6 @@ class TellersTest {
     Brief brief = BriefChange.lines(week.brief(), l -> l.equals(own) ? other : l);
     PreparedWeek prepared =
         new PreparedWeek(week.input(), brief, week.parts(), week.held(), week.gates());
-    return told(prepared, lot, Optional.of(DUE), Optional.of(DUE), "MOVED", List.of());
+    return told(prepared, lot, Optional.of(DUE - 90), Optional.of(DUE), "MOVED", List.of());
   }
 }

@@ -37,6 +37,23 @@ public final class LotNames {
     return digits.matches("[0-9]{1,8}") ? Integer.parseInt(digits) : 0;
   }
 
+  /**
+   * What two lots must share to be pieces of the same part at the same step: job and part, the event
+   * where they are a second run, and the leg. It is read from the id, so also of a lot that is gone.
+   */
+  public static String work(String lotId) {
+    int mark = lotId.lastIndexOf('#');
+    if (mark < 0) {
+      return lotId;
+    }
+    int dot = lotId.indexOf('.', mark);
+    String chain = dot < 0 ? lotId : lotId.substring(0, dot);
+    int dash = chain.indexOf('-', mark);
+    String event = dash < 0 ? chain : chain.substring(0, dash);
+    return (lotId.startsWith(REWORK, mark) ? event : lotId.substring(0, mark + 1))
+        + (dot < 0 ? "" : lotId.substring(dot));
+  }
+
   /** Number of a chain made from an order; 0 for rework and for names of another kind. */
   public static int number(Lot lot) {
     String chain = chain(lot);
