@@ -148,7 +148,8 @@ final class ChangeFinder {
     boolean ovenOnly = stands && samePieces && ChangeWords.sameCarrier(was, is);
     tell.addAll(
         ovenOnly ? tellers.atTheMachine(is.load().lotIds()) : tellers.of(is.load().lotIds(), kind));
-    line(kind, is, before, after, reason(was), tell, version);
+    String forced = start.forced().getOrDefault(was.id(), "");
+    line(kind, is, before, after, samePieces ? reason(was) : forced, tell, version);
   }
 
   private static ChangeList.Kind kind(
@@ -254,7 +255,7 @@ final class ChangeFinder {
         was,
         words.place(was),
         String.join("; ", after) + "; sheet void",
-        reason(was),
+        start.forced().getOrDefault(was.id(), ""),
         tell,
         "");
   }
@@ -284,7 +285,15 @@ final class ChangeFinder {
   private void noLoad(ChangeList.Kind kind, String what, String after, Set<String> tell) {
     lines.add(
         new ChangeList.Line(
-            kind, "", what, "on no load", after, "", String.join(", ", tell), "", start.state().atMin()));
+            kind,
+            "",
+            what,
+            "on no load",
+            after,
+            "",
+            String.join(", ", tell),
+            "",
+            start.state().atMin()));
   }
 
   private void line(

@@ -62,7 +62,8 @@ public record ChangeList(
    * @param reason why; empty where the search simply found better
    * @param tell who must be told
    * @param sheet letter of the sheet that is valid now; empty where the old sheet stays
-   * @param startMin when it starts now, or did before; for pieces on no load, the minute of the plan
+   * @param startMin when it starts now, or did before; for pieces on no load, the minute of the
+   *     plan
    */
   public record Line(
       Kind kind,

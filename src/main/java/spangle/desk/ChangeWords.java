@@ -55,7 +55,9 @@ final class ChangeWords {
 
   /** The same, with the number, the carrier, the setting and the dwell where the other's differ. */
   String place(LoadMatch.Spot spot, LoadMatch.Spot other) {
-    return (spot.id().equals(other.id()) ? "" : spot.id() + " ") + place(spot) + details(spot, other);
+    return (spot.id().equals(other.id()) ? "" : spot.id() + " ")
+        + place(spot)
+        + details(spot, other);
   }
 
   /** Carrier, setting and dwell where they differ from the other's; empty where none does. */

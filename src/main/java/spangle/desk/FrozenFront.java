@@ -25,6 +25,7 @@ import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
 import spangle.plan.event.LoadState;
 import spangle.plan.event.LoadTimes;
+import spangle.plan.event.LotNames;
 import spangle.plan.event.Slippage;
 import spangle.plan.event.Stage;
 import spangle.plan.event.WeekState;
@@ -289,10 +290,10 @@ final class FrozenFront {
       Lot was = before.get(id);
       Lot is = now.get(id);
       if (was == null || is == null) {
-        return Optional.of("its pieces are not to be had, or not wanted any more");
+        return Optional.of(gone(id));
       }
       if (!sameWork(was, is) || !is.machines().contains(batch.machineId())) {
-        return Optional.of("its pieces have to be worked otherwise now");
+        return Optional.of(otherwise(was, is));
       }
       if (is.readyMin() > first) {
         return Optional.of("its pieces are not here in time");
@@ -305,6 +306,22 @@ final class FrozenFront {
       }
     }
     return Optional.empty();
+  }
+
+  private String gone(String id) {
+    String work = LotNames.work(id);
+    return now.keySet().stream().anyMatch(other -> LotNames.work(other).equals(work))
+        ? "its pieces come in other counts now"
+        : "its pieces are not to be had, or not wanted any more";
+  }
+
+  private static String otherwise(Lot was, Lot is) {
+    if (was.finish().equals(is.finish()) && !was.visits().equals(is.visits())) {
+      return "its minutes at the stations are others now";
+    }
+    return was.finish().equals(is.finish())
+        ? "its pieces have to be worked otherwise now"
+        : "its pieces have to be worked otherwise now: " + is.finish().name();
   }
 
   private boolean material(Lot lot) {

@@ -17,9 +17,9 @@ import spangle.plan.event.LotNames;
 import spangle.plan.json.PlanFile;
 
 /**
- * Why pieces that were on a load are on none now, and where pieces that come onto one were: counted,
- * so that of ten pieces four may be left out and six not here. What has been told once is not told
- * again.
+ * Why pieces that were on a load are on none now, and where pieces that come onto one were:
+ * counted, so that of ten pieces four may be left out and six not here. What has been told once is
+ * not told again.
  */
 final class PieceFate {
   private final PlanFile kept;
@@ -41,7 +41,8 @@ final class PieceFate {
     Map<String, Integer> shutBefore = new HashMap<>();
     kept.gates().stream()
         .filter(g -> !g.open())
-        .forEach(g -> shutBefore.merge(gate(g.jobId(), g.partId(), g.code()), g.pieces(), Integer::sum));
+        .forEach(
+            g -> shutBefore.merge(gate(g.jobId(), g.partId(), g.code()), g.pieces(), Integer::sum));
     Map<String, Integer> shutNow = new LinkedHashMap<>();
     start.week().held().forEach(h -> shutNow.merge(gate(h), h.pieces(), Integer::sum));
     shutNow.forEach((gate, n) -> grown(shut, gate, n - shutBefore.getOrDefault(gate, 0)));
@@ -70,8 +71,7 @@ final class PieceFate {
       Lot lot = lots.get(left.lotId());
       if (lot != null) {
         pieces.merge(LotNames.work(lot.id()), lot.pieces(), Integer::sum);
-        why.putIfAbsent(
-            LotNames.work(lot.id()), left.reason() + PartFate.earliest(left));
+        why.putIfAbsent(LotNames.work(lot.id()), left.reason() + PartFate.earliest(left));
       }
     }
     return pieces;

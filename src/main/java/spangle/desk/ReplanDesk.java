@@ -115,8 +115,9 @@ public final class ReplanDesk {
     ReplanStart start = rest.start();
     Plan plan = HalfRoute.said(start.week().brief(), EarliestDates.in(start.week(), rest.plan()));
     List<Finding> findings = rest.findings();
-    ChangeList changes = rest.changes();
     String version = rest.version();
+    // Once more, now that what is left out has its earliest date.
+    ChangeList changes = new ChangeFinder(wish.shelf().current(), start, plan, version).find();
     Replanned replanned = rest.replanned();
     StoreDesk stores = new StoreDesk(start.week(), plan);
     List<Purchase> purchases = stores.purchases();

@@ -111,7 +111,8 @@ final class KnownNumbers {
     return known;
   }
 
-  private void give(List<Wanted> wanted, @Nullable String[] numbers, BiPredicate<Integer, Before> takes) {
+  private void give(
+      List<Wanted> wanted, @Nullable String[] numbers, BiPredicate<Integer, Before> takes) {
     for (int w = 0; w < wanted.size(); w++) {
       if (numbers[w] != null) {
         continue;

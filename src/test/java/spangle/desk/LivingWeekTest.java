@@ -354,7 +354,7 @@ class LivingWeekTest {
     assertThat(rest.changes().lines())
         .filteredOn(l -> l.what().contains("H-303"))
         .filteredOn(l -> l.kind() == ChangeList.Kind.DROPPED)
-        .allMatch(l -> l.after().equals("cancelled") && l.tell().contains("sales"));
+        .allMatch(l -> l.after().equals("cancelled; sheet void") && l.tell().contains("sales"));
   }
 
   /** Minutes as people write them. */

@@ -38,8 +38,9 @@ public final class LotNames {
   }
 
   /**
-   * What two lots must share to be pieces of the same part at the same step: job and part, the event
-   * where they are a second run, and the leg. It is read from the id, so also of a lot that is gone.
+   * What two lots must share to be pieces of the same part at the same step: job and part, the
+   * event where they are a second run, and the leg. It is read from the id, so also of a lot that
+   * is gone.
    */
   public static String work(String lotId) {
     int mark = lotId.lastIndexOf('#');

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
@@ -96,7 +97,7 @@ public final class Slippage {
   public boolean fits(PlannedBatch batch) {
     return LoadTimes.first(batch) >= atMin
         && setUpFirst(batch) >= atMin
-        && free(batch)
+        && free(batch, true)
         && carriersFree(batch)
         && noOvertaking(batch);
   }
@@ -147,13 +148,73 @@ public final class Slippage {
       int first = toCome(batch, load);
       least = first == Integer.MAX_VALUE ? least : Math.max(least, atMin - first);
     }
-    for (int wait = least; LoadTimes.last(batch) + wait <= brief.horizonMin(); wait++) {
-      PlannedBatch later = rehoused(shifted(batch, wait, wait, from));
-      if (free(later) && noOvertaking(later)) {
-        return later;
+    for (int wait = least; batch.endMin() + wait <= brief.horizonMin(); wait++) {
+      PlannedBatch later = rehoused(shifted(batch, wait, 0, from));
+      if (free(later, false) && noOvertaking(later)) {
+        return onward(later, 0).orElse(batch);
       }
     }
     return batch;
+  }
+
+  /**
+   * The same batch with each stay behind the machine as soon as it can be: after the one before it,
+   * not before its time, in the hours of its station and at a place that is free.
+   *
+   * @param late how much later than planned the machine began; stays so begun before now are past
+   * @return empty where a stay finds no time before the horizon
+   */
+  private Optional<PlannedBatch> onward(PlannedBatch batch, int late) {
+    List<PlannedLoad> loads = new ArrayList<>();
+    List<PlannedVisit> taken = new ArrayList<>();
+    for (PlannedLoad load : batch.loads()) {
+      List<PlannedVisit> visits = new ArrayList<>();
+      int from = batch.endMin();
+      for (PlannedVisit each : load.visits()) {
+        if (!isBehind(batch, each)) {
+          visits.add(each);
+          continue;
+        }
+        boolean past = each.startMin() + late < atMin && each.setupStartMin() + late >= from;
+        Optional<PlannedVisit> stay =
+            past ? Optional.of(each.later(late)) : soonest(each, from, taken);
+        if (stay.isEmpty()) {
+          return Optional.empty();
+        }
+        visits.add(stay.get());
+        taken.add(stay.get());
+        from = stay.get().endMin();
+      }
+      loads.add(load.visiting(visits));
+    }
+    return Optional.of(batch.later(0, loads));
+  }
+
+  private Optional<PlannedVisit> soonest(PlannedVisit each, int fromMin, List<PlannedVisit> taken) {
+    int least = Math.max(Math.max(fromMin, atMin) - each.setupStartMin(), 0);
+    for (int wait = least; each.endMin() + wait <= brief.horizonMin(); wait++) {
+      PlannedVisit later = each.later(wait);
+      if (open(later.stationId(), later.startMin(), later.endMin())) {
+        PlannedVisit housed = isFree(later, taken) ? later : elsewhere(later, taken);
+        if (isFree(housed, taken)) {
+          return Optional.of(housed);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isFree(PlannedVisit visit, List<PlannedVisit> taken) {
+    Span stay = new Span(visit.setupStartMin(), visit.endMin());
+    return !out(visit)
+        && alone(visit, taken)
+        && clear(busy(visit.stationId(), visit.place()), stay);
+  }
+
+  private static boolean alone(PlannedVisit visit, List<PlannedVisit> others) {
+    return others.stream()
+        .filter(v -> v.stationId().equals(visit.stationId()) && v.place() == visit.place())
+        .noneMatch(v -> v.setupStartMin() < visit.endMin() && v.endMin() > visit.setupStartMin());
   }
 
   /** Start of the first stay ahead of the machine that has not begun, or could not. */
@@ -173,25 +234,21 @@ public final class Slippage {
 
   /** It went into the machine so much later than planned: what follows waits as it must. */
   private PlannedBatch behind(PlannedBatch batch, int late) {
-    for (int wait = late; LoadTimes.last(batch) + wait <= brief.horizonMin(); wait++) {
-      PlannedBatch later = rehoused(shifted(batch, late, wait, load -> Integer.MAX_VALUE));
-      if (visitsFree(later)) {
-        return later;
-      }
-    }
-    return shifted(batch, late, late, load -> Integer.MAX_VALUE);
+    return onward(shifted(batch, late, 0, load -> Integer.MAX_VALUE), late)
+        .orElseGet(() -> shifted(batch, late, late, load -> Integer.MAX_VALUE));
   }
 
-  /** Machine by so much; stays behind it, and those ahead from some minute on, by so much. */
+  /** Machine, and stays ahead of it from some minute on, by so much; stays behind it by so much. */
   private PlannedBatch shifted(
-      PlannedBatch batch, int machine, int visit, ToIntFunction<PlannedLoad> from) {
+      PlannedBatch batch, int machine, int behindBy, ToIntFunction<PlannedLoad> from) {
     List<PlannedLoad> loads = new ArrayList<>();
     for (PlannedLoad load : batch.loads()) {
       int first = from.applyAsInt(load);
       List<PlannedVisit> visits = new ArrayList<>();
       for (PlannedVisit each : load.visits()) {
-        boolean goes = isBehind(batch, each) || each.startMin() >= first;
-        visits.add(goes ? each.later(visit) : each);
+        boolean behind = isBehind(batch, each);
+        visits.add(
+            behind ? each.later(behindBy) : each.startMin() >= first ? each.later(machine) : each);
       }
       loads.add(load.visiting(visits));
     }
@@ -233,19 +290,19 @@ public final class Slippage {
     return visits;
   }
 
-  private boolean free(PlannedBatch batch) {
+  private boolean free(PlannedBatch batch, boolean alsoBehind) {
     MachineSpec machine = machines.get(batch.machineId());
     int turn = machine == null ? 0 : machine.turnaroundMin();
     Span stay = new Span(batch.setupStartMin(), batch.endMin() + turn);
     return open(batch.machineId(), batch.startMin(), batch.endMin())
         && clear(busy(batch.machineId(), 0), stay)
-        && visitsFree(batch);
+        && visitsFree(batch, alsoBehind);
   }
 
-  private boolean visitsFree(PlannedBatch batch) {
+  private boolean visitsFree(PlannedBatch batch, boolean alsoBehind) {
     for (PlannedLoad load : batch.loads()) {
       for (PlannedVisit visit : load.visits()) {
-        if (visit.startMin() < atMin) {
+        if (visit.startMin() < atMin || (isBehind(batch, visit) && !alsoBehind)) {
           continue;
         }
         Span stay = new Span(visit.setupStartMin(), visit.endMin());
@@ -267,7 +324,8 @@ public final class Slippage {
       for (int k = 0; k < visits.size(); k++) {
         PlannedVisit visit = visits.get(k);
         if (visit.startMin() >= atMin && out(visit)) {
-          visits.set(k, elsewhere(visit, loads));
+          visits.set(
+              k, elsewhere(visit, loads.stream().flatMap(l -> l.visits().stream()).toList()));
         }
       }
       loads.set(i, loads.get(i).visiting(visits));
@@ -276,19 +334,14 @@ public final class Slippage {
   }
 
   /** The same stay at the first place that is free of other work; as it was where none is. */
-  private PlannedVisit elsewhere(PlannedVisit visit, List<PlannedLoad> company) {
+  private PlannedVisit elsewhere(PlannedVisit visit, List<PlannedVisit> company) {
     StationSpec station = stations.get(visit.stationId());
     Span stay = new Span(visit.setupStartMin(), visit.endMin());
     for (int place = 1; station != null && place <= station.alike(); place++) {
       PlannedVisit other =
           new PlannedVisit(
               visit.stationId(), place, visit.setupStartMin(), visit.startMin(), visit.endMin());
-      boolean alone =
-          company.stream()
-              .flatMap(l -> l.visits().stream())
-              .filter(v -> v.stationId().equals(other.stationId()) && v.place() == other.place())
-              .noneMatch(v -> v.setupStartMin() < stay.endMin() && v.endMin() > stay.startMin());
-      if (!out(other) && alone && clear(busy(other.stationId(), place), stay)) {
+      if (!out(other) && alone(other, company) && clear(busy(other.stationId(), place), stay)) {
         return other;
       }
     }

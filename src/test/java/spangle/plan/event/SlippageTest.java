@@ -13,6 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spangle.equipment.Span;
 import spangle.plan.Brief;
+import spangle.plan.BriefBuilder;
 import spangle.plan.PlacesOut;
 import spangle.plan.PlannedBatch;
 import spangle.plan.StationSpec;
@@ -93,5 +94,37 @@ class SlippageTest {
     // the first tank is free at 430: twelve minutes later than planned
     assertThat(waits.loads().get(0).visits().get(0).place()).isEqualTo(1);
     assertThat(waits.startMin()).isEqualTo(462);
+  }
+
+  /** In the kettle for four minutes, then ten of cooling: each as soon as its own hours allow. */
+  @Test
+  void whatWaitsForTheMorningDoesNotWaitForTheSameHourOfTheNextDay() {
+    int end = BriefBuilder.shifts().open().get(0).endMin();
+    int morning = BriefBuilder.shifts().open().get(1).startMin();
+    PlannedBatch planned =
+        dip(
+            "kettle #1",
+            end - 6,
+            end - 2,
+            load("Z1", "beam", "z")
+                .visit("pickle", 1, end - 40, end - 40, end - 10)
+                .visit("flux", end - 10, end - 8)
+                .visit("cool", morning, morning + 10));
+    LoadState hung = LoadState.planned("Z1", "kettle #1").at(Stage.HUNG, end - 40);
+    PlannedBatch settled =
+        new Slippage(yard().lots(zincLot("z")).build(), end - 3)
+            .settle(planned, Map.of("Z1", hung));
+
+    assertThat(settled.startMin()).isEqualTo(morning);
+    assertThat(settled.loads().get(0).visits().get(2).startMin()).isEqualTo(morning + 4);
+    assertThat(settled.loads().get(0).visits().get(0).startMin()).isEqualTo(end - 40);
+
+    LoadState inside = hung.at(Stage.IN_PROCESS, end - 5);
+    PlannedBatch late =
+        new Slippage(yard().lots(zincLot("z")).build(), end - 3)
+            .settle(planned, Map.of("Z1", inside));
+    // A minute late into the zinc; cooling begins when it was to begin all the same.
+    assertThat(late.startMin()).isEqualTo(end - 5);
+    assertThat(late.loads().get(0).visits().get(2).startMin()).isEqualTo(morning);
   }
 }
