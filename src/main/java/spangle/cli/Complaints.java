@@ -33,18 +33,23 @@ final class Complaints implements IParameterExceptionHandler, IExecutionExceptio
   @Override
   public int handleExecutionException(
       Exception thrown, CommandLine command, ParseResult parseResult) {
-    if (thrown instanceof ExitException ending) {
-      return say(command, thrown, ending.code());
-    }
-    if (thrown instanceof MeasureException) {
-      return say(command, thrown, ExitCode.USAGE);
-    }
-    return fault(command.getErr(), thrown, parseResult.originalArgs());
+    return said(command.getErr(), thrown, parseResult.originalArgs());
   }
 
-  private static int say(CommandLine command, Exception thrown, int code) {
-    command.getErr().println(oneLine(thrown.getMessage()));
-    command.getErr().flush();
+  /** Says what went wrong with a command and gives its exit code. */
+  static int said(PrintWriter err, Exception thrown, List<String> arguments) {
+    if (thrown instanceof ExitException ending) {
+      return said(err, thrown, ending.code());
+    }
+    if (thrown instanceof MeasureException) {
+      return said(err, thrown, ExitCode.USAGE);
+    }
+    return fault(err, thrown, arguments);
+  }
+
+  private static int said(PrintWriter err, Exception thrown, int code) {
+    err.println(oneLine(thrown.getMessage()));
+    err.flush();
     return code;
   }
 

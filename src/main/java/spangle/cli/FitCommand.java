@@ -1,14 +1,9 @@
 package spangle.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -18,10 +13,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spangle.desk.FitDesk;
 import spangle.desk.FitPlace;
 import spangle.desk.FitSheets;
-import spangle.desk.PartFit;
 import spangle.fit.FitAnswer;
 import spangle.fit.FitRequest;
 import spangle.fit.KettleFit;
@@ -31,6 +24,7 @@ import spangle.fit.Verdict;
 @Command(
     name = "fit",
     mixinStandardHelpOptions = true,
+    addMethodSubcommands = false,
     description = {
       "Does it go in: straight, tilted, in two dips, or not.",
       "With a week and a part, every station of its route, the crane and the gates count.",
@@ -120,23 +114,13 @@ final class FitCommand implements Callable<Integer> {
           "A part of a week brings its own size and stations: leave out --kettle, --size and the"
               + " like; the day's bath stands in shop.yaml");
     }
-    FitDesk.Asked asked = FitDesk.part(Path.of(weekAndPart.get(0)), weekAndPart.get(1));
-    if (asked.fit().isEmpty()) {
-      throw asked.refused()
-          ? ExitException.refused(asked.complaint())
-          : ExitException.usage(asked.complaint());
-    }
-    PartFit fit = asked.fit().get();
-    if (out != null) {
-      write(FitSheets.page(fit), FitSheets.drawing(fit));
-    }
-    PrintWriter screen = spec.commandLine().getOut();
-    if (json) {
-      FitWords.json(fit).print(screen);
-    } else {
-      FitWords.print(fit, screen);
-    }
-    return fit.waits() ? ExitCode.WAITS : ExitCode.DONE;
+    return PartQuestion.answer(
+        Path.of(weekAndPart.get(0)),
+        weekAndPart.get(1),
+        Optional.ofNullable(out),
+        json,
+        spec.commandLine().getOut(),
+        spec.commandLine().getErr());
   }
 
   private int bare() {
@@ -172,9 +156,12 @@ final class FitCommand implements Callable<Integer> {
         (until == null ? "" : "Valid to " + FitDay.date(until) + ". ") + FitAnswer.VALIDITY;
     if (out != null) {
       Optional<FitPlace> drawn = kettle.isEmpty() ? Optional.empty() : Optional.of(places.get(0));
-      write(
-          FitSheets.page(subject.words(), answer, drawn, validity),
-          FitSheets.drawing(answer, drawn));
+      FitAnswer told = answer;
+      PartQuestion.write(
+          out,
+          () -> FitSheets.page(subject.words(), told, drawn, validity),
+          () -> FitSheets.drawing(told, drawn),
+          spec.commandLine().getErr());
     }
     PrintWriter screen = spec.commandLine().getOut();
     if (json) {
@@ -187,20 +174,5 @@ final class FitCommand implements Callable<Integer> {
 
   private boolean bathGiven() {
     return overlap != null || rim != null || levelDrop != null || dross != null;
-  }
-
-  private void write(String page, String drawing) {
-    Path file = Objects.requireNonNull(out);
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    if (!name.endsWith(".html") && !name.endsWith(".svg")) {
-      throw ExitException.usage("--out '" + file + "' must end in .html or .svg");
-    }
-    try {
-      Files.writeString(file, name.endsWith(".svg") ? drawing : page, StandardCharsets.UTF_8);
-    } catch (IOException unwritable) {
-      throw ExitException.refused(
-          "The file " + file + " cannot be written: check the folder and who may write there");
-    }
-    spec.commandLine().getErr().println("Sheet: " + file);
   }
 }

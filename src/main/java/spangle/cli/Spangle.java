@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -16,11 +17,13 @@ import spangle.desk.HeadStart;
 
 /** Entry point: reads the command line, calls the desk, prints. */
 @Command(
-    name = "spangle",
+    name = Spangle.NAME,
     mixinStandardHelpOptions = true,
     version = "spangle " + Spangle.VERSION,
     description = "Plans a metal shop's finishing week: paint racks, oven batches, kettle loads.")
 public final class Spangle implements Callable<Integer> {
+  static final String NAME = "spangle";
+
   static final String VERSION = "0.1.0";
 
   /** All commands, by name. */
@@ -100,11 +103,15 @@ public final class Spangle implements Callable<Integer> {
   private static int runPlain(PrintWriter out, PrintWriter err, String... args) {
     // Help in colours would be made of what is left out on the way to the screen.
     System.setProperty("picocli.ansi", "false");
-    Complaints complaints = new Complaints();
     // No argument is a date or a database thing: looking for their classes costs a quick answer.
     System.setProperty("picocli.converters.excludes", "java\\.(time|sql)\\..*");
     try {
-      CommandLine line = new CommandLine(new Spangle());
+      OptionalInt plain = PartQuestion.plain(out, err, args);
+      if (plain.isPresent()) {
+        return plain.getAsInt();
+      }
+      Complaints complaints = new Complaints();
+      CommandLine line = Subcommands.root(COMMANDS, args, Spangle::new);
       Subcommands.add(line, COMMANDS, Spangle::command, args, 0);
       return line.setOut(out)
           .setErr(err)

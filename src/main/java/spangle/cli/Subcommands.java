@@ -2,8 +2,10 @@ package spangle.cli;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * Commands are made only when they are asked for: to read the options of all of them takes longer
@@ -11,6 +13,16 @@ import picocli.CommandLine.Command;
  */
 final class Subcommands {
   private Subcommands() {}
+
+  /**
+   * The program itself, as far as it is wanted: where a command is named nobody asks for the
+   * program's own options and help, and to read those by reflection costs a quick answer.
+   */
+  static CommandLine root(List<String> commands, String[] args, Supplier<Object> program) {
+    return args.length > 0 && commands.contains(args[0])
+        ? new CommandLine(CommandSpec.create().name(Spangle.NAME))
+        : new CommandLine(program.get());
+  }
 
   /**
    * Adds the command that is named, or all of them where none is, so that help lists them and a
