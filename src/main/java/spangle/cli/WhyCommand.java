@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -23,8 +25,9 @@ import spangle.plan.json.PlanFile;
     description = "Why a job is where it is in a plan, and what holds it there.",
     footer = {
       "",
-      "Its last pieces are put anew with one thing at a time out of the way; everybody else's",
-      "dates are kept. Exit code: 0 in time, 1 late, not in the plan, or behind a gate.",
+      "Its last pieces, or all that are left out, are put anew with one thing at a time out of the",
+      "way; everybody else's dates are kept, and what is won is counted from the plan.",
+      "Exit code: 0 in time, 1 late, not in the plan, or behind a gate.",
       "",
       "Example:",
       "  spangle why samples/harbour-week/plan H-118"
@@ -69,17 +72,23 @@ final class WhyCommand implements Callable<Integer> {
 
   private static void words(Why why, PrintWriter out) {
     out.println(why.name() + ": " + why.place());
+    why.room().ifPresent(r -> out.println("  there is room for it sooner: " + r.words()));
     if (!why.holds().isEmpty()) {
-      out.println("  held by");
+      out.println(why.room().isPresent() ? "  sooner than that it is held by" : "  held by");
       why.holds().forEach(h -> out.println("  - " + h.words()));
     } else if (!why.lets().isEmpty()) {
-      out.println(
-          "  no single thing holds it: with any one of them away it would not be done sooner");
+      out.println("  " + nothing(why));
     }
     why.notes().forEach(n -> out.println("  note: " + n));
-    if (!why.holds().isEmpty() && !why.lets().isEmpty()) {
-      out.println("  not by: " + String.join("; ", why.lets()));
+    if (!why.lets().isEmpty()) {
+      out.println("  not by: " + String.join(", ", why.lets()));
     }
+  }
+
+  private static String nothing(Why why) {
+    return why.room().isPresent()
+        ? "sooner than that no single thing holds it"
+        : "no single thing holds it: with any one of them away it would not be done sooner";
   }
 
   private static JsonOut asJson(Why why) {
@@ -89,17 +98,30 @@ final class WhyCommand implements Callable<Integer> {
           new JsonOut()
               .put("what", h.what())
               .put("words", h.words())
-              .put("end_min", h.endMin().isPresent() ? h.endMin().getAsInt() : null));
+              .put("end_min", number(h.endMin()))
+              .put("sooner_min", number(h.soonerMin())));
     }
     return new JsonOut()
         .put("job", why.jobId())
         .put("part", why.partId())
         .put("place", why.place())
-        .put("end_min", why.endMin().isPresent() ? why.endMin().getAsInt() : null)
+        .put("end_min", number(why.endMin()))
         .put("due_min", why.dueMin())
         .put("late", why.late())
+        .put("room", why.room().map(WhyCommand::asJson).orElse(null))
         .put("held_by", holds)
         .put("not_by", why.lets())
         .put("notes", why.notes());
+  }
+
+  private static JsonOut asJson(Why.Room room) {
+    return new JsonOut()
+        .put("end_min", room.endMin())
+        .put("words", room.words())
+        .put("costs", room.costs());
+  }
+
+  private static @Nullable Integer number(OptionalInt minute) {
+    return minute.isPresent() ? minute.getAsInt() : null;
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
+import spangle.plan.Kit;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.MachineSpec;
@@ -23,8 +24,27 @@ final class BriefChange {
   }
 
   static Brief supplies(Brief b, UnaryOperator<Supply> change) {
-    List<Supply> supplies = b.supplies().stream().map(change).toList();
+    return supplies(b, b.supplies().stream().map(change).toList());
+  }
+
+  static Brief supplies(Brief b, List<Supply> supplies) {
     return made(b, b.horizonMin(), b.lines(), b.carriers(), b.lots(), supplies);
+  }
+
+  static Brief kits(Brief b, UnaryOperator<Kit> change) {
+    return new Brief(
+        b.name(),
+        b.monday(),
+        b.horizonMin(),
+        b.lines(),
+        b.carriers(),
+        b.lots(),
+        b.kits().stream().map(change).toList(),
+        b.supplies(),
+        b.goals(),
+        b.frozen(),
+        b.announced(),
+        b.baths());
   }
 
   static Brief carriers(Brief b, UnaryOperator<CarrierSpec> change) {

@@ -49,4 +49,10 @@ final class DayWords {
     }
     return words.isEmpty() ? "0 min" : words.toString();
   }
+
+  /** Hours of work such as "4 h" or "12.5 h"; never days, which have fewer of them. */
+  static String hours(int minutes) {
+    double hours = Math.round(minutes / 6.0) / 10.0;
+    return String.format(Locale.ROOT, hours == Math.rint(hours) ? "%.0f h" : "%.1f h", hours);
+  }
 }

@@ -17,7 +17,6 @@ import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.json.PlanFile;
-import spangle.report.week.KitStatus;
 import spangle.solve.Freedom;
 import spangle.solve.Inserted;
 
@@ -74,7 +73,7 @@ final class OfferMaker {
     if (freedom == Freedom.NOTHING_MOVES && moved > 0 && !notes.contains(NOT_EXACT)) {
       notes.add(NOT_EXACT);
     }
-    List<String> lateKits = lateKits(before, after);
+    List<String> lateKits = KitDelay.of(before, after).stream().map(KitDelay::words).toList();
     return new Promise.Offer(
         honest(freedom, moved, slips.isEmpty() && lateKits.isEmpty()),
         made.endMin(),
@@ -96,30 +95,6 @@ final class OfferMaker {
       return Freedom.DATES_MAY_SLIP;
     }
     return asked == Freedom.NOTHING_MOVES && moved > 0 ? Freedom.DATES_KEPT : asked;
-  }
-
-  /** Kits that were complete and are now complete later than that and than they are due. */
-  private static List<String> lateKits(PlanFile before, PlanFile after) {
-    Map<String, Integer> was = new TreeMap<>();
-    for (KitStatus kit : Balance.kits(before)) {
-      kit.completeMin().ifPresent(m -> was.put(kit.kit().id(), m));
-    }
-    List<String> words = new ArrayList<>();
-    for (KitStatus kit : Balance.kits(after)) {
-      Integer then = was.get(kit.kit().id());
-      int now = kit.completeMin().orElse(-1);
-      if (then != null && now > then && now > kit.kit().dueMin()) {
-        words.add(
-            kit.kit().name()
-                + ": complete "
-                + DayWords.of(now)
-                + ", "
-                + DayWords.length(now - then)
-                + " later; late by "
-                + DayWords.length(now - kit.kit().dueMin()));
-      }
-    }
-    return words;
   }
 
   /** What is ordered for it is said once, as an order, not again as a delivery. */

@@ -1,312 +1,178 @@
 package spangle.desk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import spangle.equipment.WorkCalendar;
+import java.util.stream.Collectors;
+import spangle.plan.BathSpec;
 import spangle.plan.Brief;
-import spangle.plan.CarrierSpec;
 import spangle.plan.Chain;
-import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
-import spangle.plan.MachineSpec;
-import spangle.plan.SetupTable;
 import spangle.plan.StationSpec;
-import spangle.plan.Supply;
 
 /**
  * A brief in which one thing that may hold a lot is out of the way.
  *
  * @param what stable name of the thing
+ * @param groups what it is a part of: where it explains as much as something wider of the same
+ *     group, the wider thing is not said beside it
  * @param words the thing, as the end of "held by"
  * @param without what it would take, as the beginning of a sentence about the sooner end
  * @param brief the brief without it
  */
-record Relaxed(String what, String words, String without, Brief brief) {
-  private static final double PLENTY = 1e6;
+record Relaxed(String what, Set<String> groups, String words, String without, Brief brief) {
+  Relaxed {
+    groups = Set.copyOf(groups);
+  }
 
-  /** Everything that may hold these legs, one at a time, in the order of a load's way. */
-  static List<Relaxed> all(Brief brief, List<Lot> legs) {
+  /**
+   * Everything that may hold these pieces, one at a time, in the order of a load's way; of what
+   * overlaps the narrower first.
+   *
+   * @param chains lots of one part, a list of legs for each
+   */
+  static List<Relaxed> all(Brief brief, List<List<Lot>> chains) {
     List<Relaxed> all = new ArrayList<>();
-    Set<String> ids = Set.copyOf(legs.stream().map(Lot::id).toList());
-    ready(brief, legs, ids, all);
-    material(brief, legs, all);
-    legsBefore(brief, legs, ids, all);
+    Set<String> ids =
+        chains.stream().flatMap(List::stream).map(Lot::id).collect(Collectors.toSet());
+    List<Lot> legs = chains.get(0);
+    ready(brief, chains, ids, all);
+    all.addAll(RelaxedMaterial.all(brief, legs, ids));
+    zincLevel(brief, ids, all);
+    windows(brief, ids, all);
+    legBefore(brief, legs, ids, all);
     for (LineSpec line : brief.lines()) {
       if (legs.stream().anyMatch(l -> l.lineId().equals(line.id()))) {
-        carriers(brief, line, legs, all);
-        stations(brief, line, legs, all);
-        machines(brief, line, ids, all);
-        hours(brief, line, all);
+        all.addAll(new RelaxedLine(brief, line, legs, ids).all());
       }
     }
-    windows(brief, ids, all);
+    kits(brief, legs, all);
     return all;
   }
 
-  private static void ready(Brief brief, List<Lot> legs, Set<String> ids, List<Relaxed> all) {
-    int ready = legs.get(0).readyMin();
-    if (ready > 0) {
+  private static void ready(
+      Brief brief, List<List<Lot>> chains, Set<String> ids, List<Relaxed> all) {
+    Lot first =
+        chains.stream()
+            .map(chain -> chain.get(0))
+            .max(Comparator.comparingInt(Lot::readyMin))
+            .orElseThrow();
+    if (first.readyMin() > opens(brief, first)) {
       all.add(
           new Relaxed(
               "ready",
-              "its parts, which are ready only " + DayWords.of(ready),
-              "with the parts here on Monday",
-              BriefChange.lots(brief, l -> ids.contains(l.id()) ? early(l) : l)));
+              Set.of("ready"),
+              "its parts, which are ready only " + DayWords.of(first.readyMin()),
+              "with the parts here when the week begins",
+              BriefChange.lots(
+                  brief, l -> ids.contains(l.id()) ? LotChange.of(l).ready(0).made() : l)));
     }
   }
 
-  private static Lot early(Lot lot) {
-    return LotChange.of(lot).ready(0).made();
+  /** The first minute anybody could begin with it. */
+  private static int opens(Brief brief, Lot lot) {
+    return brief.lines().stream()
+        .filter(line -> line.id().equals(lot.lineId()) && !line.before().isEmpty())
+        .map(line -> line.before().get(0).calendar())
+        .filter(hours -> !hours.open().isEmpty())
+        .mapToInt(hours -> hours.open().get(0).startMin())
+        .findFirst()
+        .orElse(0);
   }
 
-  private static void material(Brief brief, List<Lot> legs, List<Relaxed> all) {
-    for (Supply supply : brief.supplies()) {
-      boolean ours =
-          legs.stream().anyMatch(l -> brief.supplyOf(l.finish()).equals(Optional.of(supply)));
-      if (ours) {
-        all.add(
-            new Relaxed(
-                "material",
-                supply.name() + ": " + stock(brief, supply),
-                "with enough " + supply.name() + " in the store",
-                BriefChange.supplies(brief, s -> s.equals(supply) ? plenty(s) : s)));
+  private static void zincLevel(Brief brief, Set<String> ids, List<Relaxed> all) {
+    for (BathSpec bath : brief.baths()) {
+      Optional<BathSpec.Need> need =
+          bath.needs().stream().filter(n -> ids.contains(n.lotId())).findFirst();
+      if (need.isEmpty()) {
+        continue;
       }
+      List<BathSpec.Need> others =
+          bath.needs().stream().filter(n -> !ids.contains(n.lotId())).toList();
+      BathSpec full = new BathSpec(bath.machineId(), bath.marks(), bath.mmPerKg(), others);
+      all.add(
+          new Relaxed(
+              "zinc-level",
+              Set.of("zinc-level"),
+              ZincWords.of(bath, need.get().spareMm()),
+              "with the bath at its mark",
+              brief.with(brief.baths().stream().map(b -> b.equals(bath) ? full : b).toList())));
     }
   }
 
-  private static String stock(Brief brief, Supply supply) {
-    String unit = new Conditions(brief).unit(supply.materialId());
-    Map<Integer, Double> amounts = new TreeMap<>();
-    supply.arrivals().forEach(a -> amounts.merge(Math.max(0, a.atMin()), a.amount(), Double::sum));
-    List<String> words = new ArrayList<>();
-    amounts.forEach(
-        (atMin, amount) ->
-            words.add(
-                String.format(Locale.ROOT, "%.1f %s ", amount, unit)
-                    + (atMin == 0 ? "in the store" : "come " + DayWords.of(atMin))));
-    return words.isEmpty() ? "none in the store, none on order" : String.join(", ", words);
-  }
-
-  private static Supply plenty(Supply s) {
-    return s.with(List.of(new Supply.Arrival(0, PLENTY, "")));
-  }
-
-  private static void legsBefore(Brief brief, List<Lot> legs, Set<String> ids, List<Relaxed> all) {
+  private static void legBefore(Brief brief, List<Lot> legs, Set<String> ids, List<Relaxed> all) {
     if (legs.size() > 1) {
       Lot before = legs.get(legs.size() - 2);
-      Lot last = legs.get(legs.size() - 1);
       all.add(
           new Relaxed(
               "leg-before",
+              Set.of("leg-before"),
               "the step before it, " + before.finish().name(),
               "if it did not have to wait for " + before.finish().name(),
               BriefChange.lots(
                   brief,
                   l ->
-                      l.id().equals(last.id()) && ids.contains(l.id())
+                      ids.contains(l.id()) && l.lastLeg()
                           ? LotChange.of(l).after(Optional.empty()).made()
                           : l)));
     }
   }
 
-  private static void carriers(Brief brief, LineSpec line, List<Lot> legs, List<Relaxed> all) {
-    for (CarrierSpec carrier : brief.carriers()) {
-      boolean ours =
-          carrier.lineId().equals(line.id())
-              && legs.stream().anyMatch(l -> l.carriers().contains(carrier.id()));
-      if (ours) {
-        all.add(
-            new Relaxed(
-                "carrier",
-                carrier.name() + ", of which there are " + carrier.owned(),
-                "with two more of " + carrier.name(),
-                BriefChange.carriers(brief, c -> c.equals(carrier) ? two(c) : c)));
-      }
+  private static void windows(Brief brief, Set<String> ids, List<Relaxed> all) {
+    boolean limited =
+        brief.lots().stream()
+                .filter(l -> ids.contains(l.id()))
+                .anyMatch(
+                    l -> l.after().filter(c -> c.maxGapMin() != Integer.MAX_VALUE).isPresent())
+            || brief.lines().stream()
+                .flatMap(l -> l.before().stream())
+                .anyMatch(s -> s.longestWaitAfterMin() != Integer.MAX_VALUE);
+    if (!limited) {
+      return;
     }
+    Brief patient = BriefChange.stations(brief, Relaxed::patient);
+    all.add(
+        new Relaxed(
+            "window",
+            Set.of("leg-before"),
+            "the longest waits: washed, pickled, fluxed or fresh from the step before it must go on"
+                + " in time",
+            "if work could wait as long as it likes between steps",
+            BriefChange.lots(patient, l -> ids.contains(l.id()) ? unhurried(l) : l)));
   }
 
-  private static CarrierSpec two(CarrierSpec c) {
-    return new CarrierSpec(
-        c.id(),
-        c.name(),
-        c.lineId(),
-        c.face(),
-        c.owned() + 2,
-        c.floorUnits(),
-        c.ownMassKg(),
-        c.stripAfterCycles(),
-        c.stripMin());
-  }
-
-  private static void stations(Brief brief, LineSpec line, List<Lot> legs, List<Relaxed> all) {
-    List<StationSpec> beside = new ArrayList<>(line.before());
-    beside.addAll(line.after());
-    for (StationSpec station : beside) {
-      boolean ours =
-          legs.stream()
-              .flatMap(l -> l.visits().stream())
-              .anyMatch(v -> v.stationId().equals(station.id()));
-      if (!ours) {
-        continue;
-      }
-      if (station.setups().states().size() > 1) {
-        all.add(
-            new Relaxed(
-                "colour-run",
-                "the colour changes at " + station.name(),
-                "without minutes for changing colour",
-                BriefChange.stations(brief, s -> s.equals(station) ? quick(s) : s)));
-      }
-      all.add(
-          new Relaxed(
-              "station",
-              station.name() + ", which is busy",
-              "with one more place at " + station.name(),
-              BriefChange.stations(brief, s -> s.equals(station) ? more(s) : s)));
-    }
-  }
-
-  private static StationSpec quick(StationSpec s) {
+  private static StationSpec patient(StationSpec s) {
     return new StationSpec(
         s.id(),
         s.name(),
         s.alike(),
         s.calendar(),
-        SetupTable.none(s.setups().states()),
-        s.initialState(),
-        s.longestWaitAfterMin(),
-        s.out());
-  }
-
-  private static StationSpec more(StationSpec s) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike() + 1,
-        s.calendar(),
         s.setups(),
         s.initialState(),
-        s.longestWaitAfterMin(),
+        Integer.MAX_VALUE,
         s.out());
   }
 
-  private static void machines(Brief brief, LineSpec line, Set<String> ids, List<Relaxed> all) {
-    if (line.settings().size() > 1) {
-      all.add(
-          new Relaxed(
-              "setting",
-              "the oven's change to another setting",
-              "without minutes for changing the oven's setting",
-              BriefChange.lines(brief, l -> l.equals(line) ? sameSetting(l) : l)));
+  private static Lot unhurried(Lot lot) {
+    Optional<Chain> patient =
+        lot.after().map(c -> new Chain(c.lotId(), c.minGapMin(), Integer.MAX_VALUE));
+    return LotChange.of(lot).after(patient).made();
+  }
+
+  private static void kits(Brief brief, List<Lot> legs, List<Relaxed> all) {
+    List<String> own = legs.get(legs.size() - 1).kitIds();
+    if (brief.kits().stream().allMatch(k -> own.contains(k.id()))) {
+      return;
     }
-    MachineSpec largest = line.machines().get(0);
-    String words =
-        line.kind() == LineKind.OUTSIDE
-            ? "the places and the days of the truck"
-            : line.machines().size() == 1
-                ? largest.name() + ", which is busy"
-                : "the ovens, which are busy";
-    String spare = largest.id() + " (one more)";
-    Brief one = BriefChange.lines(brief, l -> l.equals(line) ? oneMore(l, largest, spare) : l);
     all.add(
         new Relaxed(
-            "machine",
-            words,
-            "with one more of " + largest.name(),
-            BriefChange.lots(
-                one,
-                l ->
-                    ids.contains(l.id()) && l.machines().contains(largest.id())
-                        ? LotChange.of(l).alsoIn(spare).made()
-                        : l)));
-  }
-
-  private static LineSpec sameSetting(LineSpec l) {
-    return new LineSpec(
-        l.id(),
-        l.name(),
-        l.kind(),
-        l.before(),
-        l.machines(),
-        l.after(),
-        l.settings(),
-        SetupTable.none(l.settingChange().states()));
-  }
-
-  private static LineSpec oneMore(LineSpec l, MachineSpec m, String id) {
-    List<MachineSpec> machines = new ArrayList<>(l.machines());
-    machines.add(
-        new MachineSpec(
-            id,
-            m.name(),
-            m.capacityUnits(),
-            m.maxMassKg(),
-            m.calendar(),
-            m.initialSetting(),
-            m.turnaroundMin(),
-            m.kgPerHour()));
-    return new LineSpec(
-        l.id(),
-        l.name(),
-        l.kind(),
-        l.before(),
-        machines,
-        l.after(),
-        l.settings(),
-        l.settingChange());
-  }
-
-  private static void hours(Brief brief, LineSpec line, List<Relaxed> all) {
-    WorkCalendar always = WorkCalendar.always(brief.horizonMin());
-    all.add(
-        new Relaxed(
-            "hours",
-            "the hours the " + line.name() + " is manned",
-            "with people there day and night",
-            BriefChange.lines(
-                brief,
-                l ->
-                    l.equals(line)
-                        ? BriefChange.line(l, s -> s.during(always), m -> m.during(always))
-                        : l)));
-  }
-
-  private static void windows(Brief brief, Set<String> ids, List<Relaxed> all) {
-    Brief patient =
-        BriefChange.stations(
-            brief,
-            s ->
-                new StationSpec(
-                    s.id(),
-                    s.name(),
-                    s.alike(),
-                    s.calendar(),
-                    s.setups(),
-                    s.initialState(),
-                    Integer.MAX_VALUE,
-                    s.out()));
-    all.add(
-        new Relaxed(
-            "window",
-            "the longest waits: washed, fluxed or fresh from the zinc it must go on in time",
-            "if it could wait as long as it likes between steps",
-            BriefChange.lots(
-                patient,
-                l ->
-                    ids.contains(l.id()) && l.after().isPresent()
-                        ? LotChange.of(l)
-                            .after(
-                                l.after()
-                                    .map(
-                                        c ->
-                                            new Chain(c.lotId(), c.minGapMin(), Integer.MAX_VALUE)))
-                            .made()
-                        : l)));
+            "kit",
+            Set.of("dates"),
+            "the dates of kits",
+            "if they may be whole later",
+            BriefChange.kits(brief, k -> own.contains(k.id()) ? k : k.due(brief.horizonMin()))));
   }
 }

@@ -21,19 +21,13 @@ import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.json.Gate;
 import spangle.plan.json.PlanFile;
-import spangle.solve.Freedom;
-import spangle.solve.Inserted;
-import spangle.solve.Inserter;
 
 /**
- * Says why a job is where it is: its last lot is taken out of the plan and put anew, first as the
- * week is, then with one thing at a time out of the way. What lets it be finished sooner is what
- * holds it. Everybody else's dates are kept throughout.
+ * Says why a job is where it is: its last pieces, or all that are left out, are taken out of the
+ * plan and put anew, first as the week is, then with one thing at a time out of the way. What lets
+ * them be finished sooner is what holds them. Everybody else's dates are kept throughout.
  */
 public final class WhyDesk {
-  /** A gain shorter than this holds nobody. */
-  private static final int WORTH_SAYING_MIN = 15;
-
   private final PlanFile file;
   private final Brief brief;
   private final Plan plan;
@@ -105,16 +99,22 @@ public final class WhyDesk {
         first.jobId(),
         first.partId(),
         first.jobId() + " " + first.partId(),
-        first.pieces() + " pieces are not in the plan: a gate is shut",
+        WhyWords.pieces(first.pieces()) + " not in the plan: a gate is shut",
         OptionalInt.empty(),
         0,
+        Optional.empty(),
         gates.stream()
             .map(
                 g ->
-                    new Why.Hold(
+                    Why.Hold.without(
                         "gate",
-                        g.words() + " (" + g.whoAnswers() + " must answer)",
-                        OptionalInt.empty()))
+                        "gate "
+                            + g.code()
+                            + ": "
+                            + g.words()
+                            + " ("
+                            + g.whoAnswers()
+                            + " must answer)"))
             .toList(),
         List.of(),
         List.of("No due date opens a gate."));
@@ -125,16 +125,17 @@ public final class WhyDesk {
         part.stream()
             .max(Comparator.comparingInt(this::rank).thenComparingInt(this::earliest))
             .orElseThrow();
-    List<Lot> legs = legs(last);
     OptionalInt end = end(last);
-    List<Why.Hold> holds = new ArrayList<>();
-    List<String> lets = new ArrayList<>();
     List<String> notes = new ArrayList<>(kits(last));
-    boolean underWay = end.isPresent() && frozen(last);
-    if (underWay) {
+    WhySearch.Found found = new WhySearch.Found(Optional.empty(), List.of(), List.of());
+    if (end.isPresent() && frozen(last)) {
       notes.add("it has been released or started: it stays where it is");
     } else {
-      tryAll(last, legs, end, holds, lets, notes);
+      List<Lot> asked = end.isPresent() ? List.of(last) : leftOut(part);
+      found = new WhySearch(file, asked.stream().map(this::legs).toList(), end).find();
+      if (last.dueMin() <= last.readyMin()) {
+        notes.add("it is due before it is ready");
+      }
     }
     return new Why(
         last.jobId(),
@@ -143,9 +144,18 @@ public final class WhyDesk {
         place(part, last, end),
         end,
         last.dueMin(),
-        holds,
-        lets,
+        found.room(),
+        found.holds(),
+        found.lets(),
         notes);
+  }
+
+  /** In the order in which they are to be tried: the first ready first. */
+  private List<Lot> leftOut(List<Lot> part) {
+    return part.stream()
+        .filter(l -> end(l).isEmpty())
+        .sorted(Comparator.comparingInt(Lot::readyMin).thenComparing(Lot::id))
+        .toList();
   }
 
   /** The last of a part's lots; one that is left out comes after all others. */
@@ -178,10 +188,14 @@ public final class WhyDesk {
     if (load == null || batch == null) {
       return OptionalInt.empty();
     }
-    return OptionalInt.of(
-        load.visits().stream()
-            .mapToInt(PlannedLoad.PlannedVisit::endMin)
-            .reduce(batch.endMin(), Math::max));
+    return OptionalInt.of(end(batch, load));
+  }
+
+  /** When a load is finished: off the line, or out of the oven where nothing follows. */
+  static int end(PlannedBatch batch, PlannedLoad load) {
+    return load.visits().stream()
+        .mapToInt(PlannedLoad.PlannedVisit::endMin)
+        .reduce(batch.endMin(), Math::max);
   }
 
   private boolean frozen(Lot lot) {
@@ -206,12 +220,12 @@ public final class WhyDesk {
               .map(PartFate::earliest)
               .findFirst()
               .orElse("");
-      return (part.size() > 1 ? out + " of " + pieces + " pieces are " : "")
-          + "not in this week: "
-          + reason
-          + earliest;
+      String some = out == pieces ? WhyWords.pieces(out) : out + " of " + pieces + " pieces";
+      return some + " not in this week: " + reason + earliest;
     }
     String of = part.size() > 1 ? last.pieces() + " of " + pieces + " pieces, the last: " : "";
+    int rest =
+        part.stream().filter(l -> !l.equals(last)).mapToInt(l -> end(l).orElse(0)).max().orElse(0);
     PlannedLoad load = loads.get(last.id());
     PlannedBatch batch = batches.get(last.id());
     int hung =
@@ -227,11 +241,12 @@ public final class WhyDesk {
             : "in time";
     return String.format(
         Locale.ROOT,
-        "%sload %s from %s, done %s; due %s, %s",
+        "%sload %s from %s, done %s%s; due %s, %s",
         of,
         load == null ? "?" : load.id(),
         DayWords.of(hung),
         DayWords.of(end.getAsInt()),
+        rest > 0 ? " (the others by " + DayWords.of(rest) + ")" : "",
         DayWords.due(last.dueMin()),
         late);
   }
@@ -244,129 +259,5 @@ public final class WhyDesk {
       }
     }
     return words;
-  }
-
-  private void tryAll(
-      Lot last,
-      List<Lot> legs,
-      OptionalInt end,
-      List<Why.Hold> holds,
-      List<String> lets,
-      List<String> notes) {
-    List<String> ids = legs.stream().map(Lot::id).toList();
-    Plan without = without(Set.copyOf(ids));
-    OptionalInt asIs = new Inserter(brief, without).soonest(plan, ids);
-    OptionalInt base = sooner(asIs, end);
-    if (end.isPresent() && asIs.isPresent() && gain(asIs, end) >= WORTH_SAYING_MIN) {
-      notes.add(
-          "it could be done "
-              + DayWords.of(asIs.getAsInt())
-              + " with everybody's dates kept; the plan has put other things first: fewer"
-              + " changes, fuller loads");
-    }
-    for (Relaxed relaxed : Relaxed.all(brief, legs)) {
-      OptionalInt then = new Inserter(relaxed.brief(), without).soonest(plan, ids);
-      if (then.isPresent() && gain(then, base) >= WORTH_SAYING_MIN) {
-        holds.add(new Why.Hold(relaxed.what(), words(relaxed, then, base), then));
-      } else {
-        lets.add(relaxed.words());
-      }
-    }
-    others(ids, without, base, holds, lets);
-    if (holds.isEmpty() && end.isEmpty()) {
-      holds.add(
-          new Why.Hold(
-              "room", "no single thing lets it in: several hold it at once", OptionalInt.empty()));
-    }
-    holds.sort(Comparator.comparingInt((Why.Hold h) -> h.endMin().orElse(Integer.MAX_VALUE)));
-    if (last.dueMin() <= last.readyMin()) {
-      notes.add("it is due before it is ready");
-    }
-  }
-
-  private void others(
-      List<String> ids, Plan without, OptionalInt base, List<Why.Hold> holds, List<String> lets) {
-    Optional<Inserted> first = new Inserter(brief, without).insert(ids, Freedom.DATES_MAY_SLIP);
-    OptionalInt then = first.isEmpty() ? OptionalInt.empty() : OptionalInt.of(first.get().endMin());
-    if (first.isPresent() && gain(then, base) >= WORTH_SAYING_MIN) {
-      Map<String, PartFate> now = PartFate.of(file);
-      Map<String, PartFate> after = PartFate.of(as(first.get().plan()));
-      List<String> slips =
-          PartChange.of(now, after, 1).stream()
-              .filter(c -> c.kind().equals("later") && c.lateNow())
-              .filter(c -> ids.stream().noneMatch(id -> id.startsWith(c.jobId() + "/")))
-              .map(c -> c.jobId() + " " + c.label())
-              .distinct()
-              .limit(5)
-              .toList();
-      String who = slips.isEmpty() ? "work already announced" : String.join(", ", slips);
-      holds.add(
-          new Why.Hold(
-              "other-work",
-              "the dates of others ("
-                  + who
-                  + "); if they may slip, done "
-                  + DayWords.of(then.getAsInt())
-                  + sooner(then.getAsInt(), base),
-              then));
-    } else {
-      lets.add("the dates of others");
-    }
-  }
-
-  private PlanFile as(Plan other) {
-    return new PlanFile(
-        file.format(),
-        file.version(),
-        file.weekFolder(),
-        file.inputs(),
-        file.overlay(),
-        file.gates(),
-        brief,
-        other,
-        List.of(),
-        file.estimates());
-  }
-
-  private static String words(Relaxed relaxed, OptionalInt then, OptionalInt base) {
-    return relaxed.words()
-        + "; "
-        + relaxed.without()
-        + ", done "
-        + DayWords.of(then.getAsInt())
-        + sooner(then.getAsInt(), base);
-  }
-
-  private static String sooner(int then, OptionalInt base) {
-    return base.isEmpty() ? "" : " (" + DayWords.length(base.getAsInt() - then) + " sooner)";
-  }
-
-  private static OptionalInt sooner(OptionalInt a, OptionalInt b) {
-    return a.isPresent() && (b.isEmpty() || a.getAsInt() < b.getAsInt()) ? a : b;
-  }
-
-  /** Minutes won; without an end to compare with, anything is a gain. */
-  private static int gain(OptionalInt then, OptionalInt base) {
-    if (then.isEmpty()) {
-      return 0;
-    }
-    return base.isEmpty() ? Integer.MAX_VALUE : base.getAsInt() - then.getAsInt();
-  }
-
-  private Plan without(Set<String> ids) {
-    List<PlannedBatch> kept = new ArrayList<>();
-    for (PlannedBatch batch : plan.batches()) {
-      List<PlannedLoad> left = new ArrayList<>();
-      for (PlannedLoad load : batch.loads()) {
-        List<String> others = load.lotIds().stream().filter(id -> !ids.contains(id)).toList();
-        if (!others.isEmpty()) {
-          left.add(load.carrying(others));
-        }
-      }
-      if (!left.isEmpty()) {
-        kept.add(batch.with(left));
-      }
-    }
-    return new Plan(kept, plan.leftOut(), plan.figures(), plan.solve());
   }
 }

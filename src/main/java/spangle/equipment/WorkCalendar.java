@@ -1,6 +1,7 @@
 package spangle.equipment;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -58,5 +59,23 @@ public record WorkCalendar(List<Span> open) {
       }
     }
     return new WorkCalendar(left);
+  }
+
+  /** Open whenever this or the other is; stretches that overlap become one. */
+  public WorkCalendar or(WorkCalendar other) {
+    List<Span> both = new ArrayList<>(open);
+    both.addAll(other.open);
+    both.sort(Comparator.comparingInt(Span::startMin).thenComparingInt(Span::endMin));
+    List<Span> joined = new ArrayList<>();
+    for (Span span : both) {
+      int last = joined.size() - 1;
+      if (last >= 0 && span.startMin() < joined.get(last).endMin()) {
+        Span before = joined.get(last);
+        joined.set(last, new Span(before.startMin(), Math.max(before.endMin(), span.endMin())));
+      } else {
+        joined.add(span);
+      }
+    }
+    return new WorkCalendar(joined);
   }
 }

@@ -25,6 +25,11 @@ public record Kit(
     this(id, name, sets, dueMin, weight, false, lines);
   }
 
+  /** The same kit, wanted at another time. */
+  public Kit due(int otherMin) {
+    return new Kit(id, name, sets, otherMin, weight, oneLot, lines);
+  }
+
   /**
    * One line of the bill.
    *

@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import spangle.plan.Brief;
@@ -86,15 +85,15 @@ public final class Inserter {
   }
 
   /**
-   * The soonest end of lots that were taken out of a plan and are put anew, with every date that
+   * The plan with lots that were taken out of it put anew as soon as can be, with every date that
    * plan gave to others kept.
    *
    * @param written the plan with the lots still in it
    * @param lotIds all legs of the lots
+   * @return empty where there is no such place before the horizon
    */
-  public OptionalInt soonest(Plan written, List<String> lotIds) {
-    Optional<WeekPlan> week = placed(lotIds, new Pledges(floor, written, Set.copyOf(lotIds)), 0);
-    return week.isEmpty() ? OptionalInt.empty() : OptionalInt.of(end(week.get(), lotIds));
+  public Optional<Inserted> soonest(Plan written, List<String> lotIds) {
+    return insert(lotIds, new Pledges(floor, written, Set.copyOf(lotIds)), 0);
   }
 
   /**
@@ -143,9 +142,12 @@ public final class Inserter {
     return Optional.of(new Filled(written(week), in));
   }
 
+  /** When the last of the pieces are finished. */
   private int end(WeekPlan week, List<String> lotIds) {
+    List<String> finished =
+        lotIds.stream().filter(id -> floor.lots[rows.lot(id)].lot.lastLeg()).toList();
     int end = 0;
-    for (String id : lotIds) {
+    for (String id : finished.isEmpty() ? lotIds : finished) {
       end = Math.max(end, week.lotEnd(rows.lot(id)));
     }
     return end;
@@ -300,7 +302,8 @@ public final class Inserter {
         if (k < row.size()) {
           joinAt(k, there);
         }
-        boolean room = k == row.size() || !row.runs(k) || row.start(k) >= there;
+        // A batch that would be over before the lot is there need not wait behind it.
+        boolean room = k == row.size() || !row.runs(k) || row.end(k) > there;
         if (room) {
           for (Batch batch : fresh(k)) {
             attempt(k, 0, batch);

@@ -73,7 +73,8 @@ class WhyDeskTest {
     assertThat(held(why)).contains("ready").doesNotContain("material", "station", "carrier");
     Why.Hold ready =
         why.holds().stream().filter(h -> h.what().equals("ready")).findFirst().orElseThrow();
-    assertThat(ready.words()).contains("ready only Tuesday 07:40", "with the parts here on Monday");
+    assertThat(ready.words())
+        .contains("ready only Tuesday 07:40", "with the parts here when the week begins");
     assertThat(ready.endMin().orElseThrow()).isLessThanOrEqualTo(400);
   }
 
@@ -143,7 +144,7 @@ class WhyDeskTest {
 
     int pieces = brief.lots().stream().mapToInt(Lot::pieces).sum();
     assertThat(why.place())
-        .startsWith(pieces + " of " + pieces + " pieces are not in this week: no room")
+        .startsWith(pieces + " pieces not in this week: no room")
         .contains("10:00")
         .doesNotContain("09:00");
   }
@@ -156,7 +157,8 @@ class WhyDeskTest {
 
     assertThat(held(why)).containsExactly("gate");
     assertThat(why.late()).isTrue();
-    assertThat(why.holds().get(0).words()).isEqualTo("no holes on record (design must answer)");
+    assertThat(why.holds().get(0).words())
+        .isEqualTo("gate hollow-closed: no holes on record (design must answer)");
   }
 
   @Test
