@@ -10,11 +10,10 @@ import spangle.plan.clock.WeekPlan;
  * when several rounds have brought nothing; a number of steps is always gone to its end.
  */
 final class Rounds {
-  /** A later round that begins where single late lots are let go for a while. */
-  private static final double BOILING = -1;
+  /** One later round in so many begins mildly, at this part of the warmth; the others hot. */
+  private static final int MILDLY = 3;
 
-  /** Part of the full heat at which later rounds begin; threads begin at different places. */
-  private static final double[] WARMTH = {0.1, BOILING, 0.3, 1, 0.03};
+  private static final double MILD = 0.3;
 
   /** The first round ends with this part of the search, however few its moves were. */
   private static final double QUICK = 0.04;
@@ -66,7 +65,7 @@ final class Rounds {
     this.thread = thread;
     this.best = first;
     this.common = first;
-    begin(Math.max(1, whole / 10), Math.sqrt(heat.hot() * heat.cold()));
+    begin(Math.max(1, whole / 10), Math.sqrt(heat.warm() * heat.cold()));
   }
 
   private void begin(long moves, double from) {
@@ -107,11 +106,17 @@ final class Rounds {
       return null;
     }
     round++;
-    double warmth = round == 1 ? opening() : WARMTH[(round - 2 + thread) % WARMTH.length];
     last = pace.remaining() < MERGED * whole;
-    double from = warmth == BOILING ? heat.boiling() : warmth * heat.hot();
-    begin(whole, Math.max(2 * heat.cold(), from));
+    begin(whole, Math.max(2 * heat.cold(), from()));
     return best;
+  }
+
+  /** Threads begin mildly in different rounds. */
+  private double from() {
+    if (round == 1) {
+      return opening() * heat.hot();
+    }
+    return (round + thread) % MILDLY == 1 ? MILD * heat.warm() : heat.hot();
   }
 
   /** Where too few moves are left to cool a big week down slowly, it is not made so hot. */
