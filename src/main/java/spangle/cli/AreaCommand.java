@@ -187,6 +187,7 @@ final class AreaCommand implements Callable<Integer> {
             .put("hollow", measured.hollow().name().toLowerCase(Locale.ROOT))
             .put("enclosed_l", measured.enclosedVolumeL())
             .put("working", measured.working())
+            .put("source", form.source())
             .put("cautions", cautions(measured));
     if (count > 1) {
       out.put("count", count)
@@ -211,8 +212,7 @@ final class AreaCommand implements Callable<Integer> {
               + mass(count * measured.massKg()));
     }
     out.println("working   " + measured.working());
-    out.println(
-        "source    plane geometry on outside sizes, sharp corners; section tables from memory");
+    out.println("source    " + form.source());
     for (String caution : cautions(measured)) {
       out.println("CAUTION   " + caution);
     }

@@ -119,6 +119,19 @@ final class FormOptions {
     return new Section(profile(section == null ? "" : section), details.lengthMm());
   }
 
+  /** Where area and mass of the form come from, in words. */
+  String source() {
+    if (section != null) {
+      return profile(section).source();
+    }
+    if (flat != null) {
+      return "the outline of the drawing, curves as drawn";
+    }
+    return solid != null
+        ? "the triangles of the drawing"
+        : "plane geometry on outside sizes, sharp corners";
+  }
+
   private static SectionProfile profile(String name) {
     SectionTable table = SectionTable.standard();
     return table

@@ -86,7 +86,8 @@ final class PlanWords {
               .put("pieces", lot.map(Lot::pieces).orElse(0))
               .put("code", each.code())
               .put("reason", each.reason())
-              .put("earliest", minute(index, each.earliestMin())));
+              .put("earliest", minute(index, each.earliestMin()))
+              .put("condition", each.condition().isEmpty() ? null : each.condition()));
     }
     return left;
   }

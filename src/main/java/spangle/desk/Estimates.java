@@ -12,8 +12,10 @@ import spangle.report.Overtime;
 import spangle.report.week.OvertimeWords;
 import spangle.report.week.WeekTime;
 
-/** What a plan file keeps beside the plan: work sent out, material kept ready for rejects, and what
- * overtime would buy. */
+/**
+ * What a plan file keeps beside the plan: work sent out, material kept ready for rejects, and what
+ * overtime would buy.
+ */
 final class Estimates {
   private Estimates() {}
 

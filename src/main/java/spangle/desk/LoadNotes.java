@@ -36,6 +36,7 @@ final class LoadNotes {
 
   List<LoadNote> of(Plan plan) {
     List<LoadNote> notes = new ArrayList<>();
+    LevelWords levels = new LevelWords(week, plan);
     Map<String, List<String>> halves = new HashMap<>();
     HalfRoute.of(week.brief(), plan)
         .values()
@@ -44,22 +45,24 @@ final class LoadNotes {
                 halves.computeIfAbsent(half.loadId(), id -> new ArrayList<>()).add(half.caution()));
     for (PlannedBatch batch : plan.batches()) {
       for (PlannedLoad load : batch.loads()) {
-        notes.add(note(batch, load, halves.getOrDefault(load.id(), List.of())));
+        notes.add(note(batch, load, levels, halves.getOrDefault(load.id(), List.of())));
       }
     }
     return notes;
   }
 
-  private LoadNote note(PlannedBatch batch, PlannedLoad load, List<String> halves) {
+  private LoadNote note(
+      PlannedBatch batch, PlannedLoad load, LevelWords levels, List<String> halves) {
     Lot first = index.first(load);
     FinishKind kind = first.finish().kind();
     double amount = load.lotIds().stream().map(index::lot).mapToDouble(Lot::materialKg).sum();
     List<String> cautions = new ArrayList<>(cautions(batch, load, first));
     cautions.addAll(halves);
     return switch (kind) {
-      case POWDER -> new LoadNote(load.id(), amount, "kg", lots(load), cautions);
-      case LIQUID -> new LoadNote(load.id(), amount, "l", mix(first, amount), cautions);
-      case DEGAS, ZINC -> new LoadNote(load.id(), 0, "kg", "", cautions);
+      case POWDER -> new LoadNote(load.id(), amount, "kg", lots(load), "", cautions);
+      case LIQUID -> new LoadNote(load.id(), amount, "l", mix(first, amount), "", cautions);
+      case DEGAS -> new LoadNote(load.id(), 0, "kg", "", "", cautions);
+      case ZINC -> new LoadNote(load.id(), 0, "kg", "", levels.of(batch, load), cautions);
     };
   }
 

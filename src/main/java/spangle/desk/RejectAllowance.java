@@ -14,9 +14,8 @@ import spangle.report.Allowance;
 
 /**
  * Allowances for rejects: so many per cent of the pieces ordered, in whole pieces upwards. Bending
- * made what was ordered, so only powder, paint and zinc are kept ready for them; once the
- * second round of pieces that were rejected is planned, its material is counted there and no longer
- * here.
+ * made what was ordered, so only powder, paint and zinc are kept ready for them; once the second
+ * round of pieces that were rejected is planned, its material is counted there and no longer here.
  */
 final class RejectAllowance {
   private RejectAllowance() {}
@@ -28,8 +27,7 @@ final class RejectAllowance {
     Map<String, Integer> again = new HashMap<>();
     week.brief().lots().stream()
         .filter(l -> l.lastLeg() && LotNames.rework(l))
-        .forEach(
-            l -> again.merge(WeekIndex.key(l.jobId(), l.partId()), l.pieces(), Integer::sum));
+        .forEach(l -> again.merge(WeekIndex.key(l.jobId(), l.partId()), l.pieces(), Integer::sum));
     List<Allowance> all = new ArrayList<>();
     for (Job job : week.input().jobs()) {
       for (PartLine line : job.parts()) {

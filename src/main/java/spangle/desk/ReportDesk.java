@@ -74,7 +74,11 @@ final class ReportDesk {
         week.brief(),
         plan,
         new Waiting(held(), questions(), reasons(), findings),
-        new Stores(purchases.stream().map(ReportDesk::line).toList(), baths(), RejectAllowance.of(week), swatches()),
+        new Stores(
+            purchases.stream().map(ReportDesk::line).toList(),
+            baths(),
+            RejectAllowance.of(week),
+            swatches()),
         new SheetFacts(
             lotNotes(),
             new LoadNotes(week, purchases).of(plan),

@@ -154,9 +154,7 @@ final class StoreDesk {
               .max()
               .orElse(0);
       uses.computeIfAbsent(lot.finish().materialId(), c -> new ArrayList<>())
-          .add(
-              new Use(
-                  Use.ALLOWANCE, at, amount(lot).times((double) pieces / lot.pieces()), true));
+          .add(new Use(Use.ALLOWANCE, at, amount(lot).times((double) pieces / lot.pieces()), true));
     }
   }
 

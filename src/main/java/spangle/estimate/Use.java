@@ -6,7 +6,8 @@ import spangle.measure.LowLikelyHigh;
  * One draw on the store.
  *
  * @param jobId the order that needs it; {@link #COLOUR_LOSS} for what stays in hoses and box,
- *     {@link #BATH_LEVEL} for what brings a bath up, {@link #ALLOWANCE} for what is kept for rejects
+ *     {@link #BATH_LEVEL} for what brings a bath up, {@link #ALLOWANCE} for what is kept for
+ *     rejects
  * @param atMin when, minutes from the week's zero
  * @param amount how much
  * @param planned false for work that waits: it needs its powder all the same

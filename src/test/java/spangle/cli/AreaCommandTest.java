@@ -102,9 +102,24 @@ class AreaCommandTest {
             size      1000 x 1000 x 2 mm
             3 pieces 6 m2 (64.58 ft2), 47.1 kg (103.8 lb)
             working   two faces of 1 m2 (cut edges of 0.008 m2 left out) = 2 m2; metal 2 dm3 x 7850 kg/m3 = 15.7 kg
-            source    plane geometry on outside sizes, sharp corners; section tables from memory
+            source    plane geometry on outside sizes, sharp corners
             """);
     assertThat(err.toString()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "L50x50x5, EN 10056-1; mass and surface of its table checked against printed ones",
+    "UPN100, EN 10365; mass and surface of its table checked against printed ones",
+    "SHS200x200x8, EN 10219-2; mass and surface of its table checked against printed ones",
+    "CHS60.3x4, EN 10220; mass and surface of its table checked against printed ones",
+    "L120x120x12, EN 10056-1 from memory; compare with the maker's table",
+    "RHS120x60x4, EN 10219-2 from memory; compare with the maker's table",
+    "HFSHS120x120x5, EN 10210-2 from memory; compare with the maker's table",
+  })
+  void sectionsSayWhereTheirTableComesFrom(String name, String words) {
+    assertThat(area("--section " + name + " --length 1000mm")).isZero();
+    assertThat(out.toString()).contains("source    nominal sizes of " + words);
   }
 
   @ParameterizedTest

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -15,7 +18,10 @@ import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
+import spangle.plan.Lot;
 import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 import spangle.solve.Solver;
@@ -86,5 +92,53 @@ class BathLevelTest {
     assertThat(bath.level().topUps().get(0).atMin()).isEqualTo(2 * 1440 + 14 * 60);
     assertThat(more).isCloseTo(0.040 * 4.5 * 1.3 * (6590 - 0.97 * 31), within(26.0));
     assertThat(BathWords.of(bath)).contains("top up by Wednesday 14:00");
+  }
+
+  /**
+   * The tilted cabinet leaves 181 mm of zinc over it at the mark, which is 2300 less 150 mm over
+   * the floor; on Monday the bath stands 40 mm under it.
+   */
+  @Test
+  void theDipSheetOfADeepPartSaysTheLevelItNeeds() {
+    LevelWords words = new LevelWords(low, plan);
+    List<String> said = new ArrayList<>();
+    for (PlannedBatch batch : plan.batches()) {
+      for (PlannedLoad load : batch.loads()) {
+        boolean deep = load.lotIds().stream().anyMatch(id -> id.startsWith("H-205/"));
+        String level = words.of(batch, load);
+        assertThat(level.isEmpty()).as(load.id()).isEqualTo(!deep);
+        if (deep && batch.startMin() < 3 * 1440) {
+          said.add(level);
+        }
+      }
+    }
+    assertThat(said)
+        .isNotEmpty()
+        .allSatisfy(
+            level ->
+                assertThat(level)
+                    .startsWith(
+                        "at least 1.97 m of zinc over the floor of the kettle, no more than 181 mm"
+                            + " under its mark; by the plan 2.1"));
+  }
+
+  @Test
+  void beforeTheFillingTheSheetSaysHowLowItStandsAndWhenItIsFilled() {
+    PlannedBatch first =
+        plan.batches().stream()
+            .filter(b -> b.machineId().equals("kettle"))
+            .min(Comparator.comparingInt(PlannedBatch::startMin))
+            .orElseThrow();
+    Lot cabinet =
+        low.brief().lots().stream()
+            .filter(l -> l.jobId().equals("H-205"))
+            .findFirst()
+            .orElseThrow();
+    PlannedLoad deep = first.loads().get(0).carrying(List.of(cabinet.id()));
+
+    assertThat(new LevelWords(low, plan).of(first, deep))
+        .endsWith("by the plan 2.11 m, 40 mm under it; filled up next by Wednesday 14:00");
+    assertThat(new LevelWords(USUAL, plan).of(first, deep))
+        .endsWith("by the plan 2.15 m, at its mark; filled up next by Wednesday 14:00");
   }
 }

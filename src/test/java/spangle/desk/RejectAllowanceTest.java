@@ -64,8 +64,7 @@ class RejectAllowanceTest {
 
   private static Map<String, Purchase> purchases(PreparedWeek week) {
     return new StoreDesk(week, planned(week))
-        .purchases().stream()
-            .collect(Collectors.toMap(p -> p.item().id(), p -> p));
+        .purchases().stream().collect(Collectors.toMap(p -> p.item().id(), p -> p));
   }
 
   @Test
@@ -92,9 +91,7 @@ class RejectAllowanceTest {
 
     assertThat(RejectAllowance.of(all))
         .extracting(Allowance::jobId, Allowance::ordered, Allowance::pieces)
-        .contains(
-            tuple("F-1", 200, 6),
-            tuple("F-4", 4, 1));
+        .contains(tuple("F-1", 200, 6), tuple("F-4", 4, 1));
     assertThat(RejectAllowance.left(own)).containsEntry("F-1/LB-20", 20);
     assertThat(RejectAllowance.left(none)).doesNotContainKey("F-1/LB-20").containsKey("F-4/PC-01");
   }

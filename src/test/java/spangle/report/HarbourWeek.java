@@ -265,6 +265,9 @@ final class HarbourWeek {
                 "kg",
                 load.id().startsWith("P") ? "open lot 0412 first" : "",
                 load.id().equals("Z02")
+                    ? "at least 1.97 m of zinc over the floor of the kettle"
+                    : "",
+                load.id().equals("Z02")
                     ? List.of(
                         "Hollow: a plugged vent can throw zinc. Nobody within four metres of the rim.",
                         "Inside of the tilt range only: the far corner holds air otherwise.")

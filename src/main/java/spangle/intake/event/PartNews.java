@@ -113,7 +113,8 @@ final class PartNews {
       }
     }
     int ready = arrivals.stream().mapToInt(Wanted.Arrival::atMin).min().orElse(w.readyMin());
-    return new Wanted(w.route(), w.finishes(), w.filmUm(), ready, due, weight, w.rejectAllowancePct(), arrivals);
+    return new Wanted(
+        w.route(), w.finishes(), w.filmUm(), ready, due, weight, w.rejectAllowancePct(), arrivals);
   }
 
   private Metal metal() {

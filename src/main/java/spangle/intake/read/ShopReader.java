@@ -243,8 +243,7 @@ final class ShopReader {
             d.quantityOr(
                 "part_cool", QuantityKind.TEMPERATURE, Range.of(20, 80), built.partCoolC()),
             d.told("start_half_routes").yes(),
-            d.numberOr(
-                "reject_allowance_pct", WantedReader.REJECTS, built.rejectAllowancePct()));
+            d.numberOr("reject_allowance_pct", WantedReader.REJECTS, built.rejectAllowancePct()));
     d.finish();
     return read;
   }

@@ -100,7 +100,14 @@ final class WantedReader {
       checkDue(due.getAsInt(), arrivals);
     }
     return new Wanted(
-        route.orElse(Route.POWDER), coats, film, readyMin, due.orElse(0), weight, allowance, arrivals);
+        route.orElse(Route.POWDER),
+        coats,
+        film,
+        readyMin,
+        due.orElse(0),
+        weight,
+        allowance,
+        arrivals);
   }
 
   /** The way as written; where none is written, the finish may say it, and is asked about. */

@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
  * @param readyMin when the first pieces are here
  * @param dueMin when the last must be finished
  * @param weight how much lateness counts, 1 (usual) to 9
- * @param rejectAllowancePct material kept ready for rejects, per cent of the pieces; empty where the
- *     shop's own figure holds
+ * @param rejectAllowancePct material kept ready for rejects, per cent of the pieces; empty where
+ *     the shop's own figure holds
  * @param arrivals pieces as they come; one entry where all come together
  */
 public record Wanted(

@@ -23,6 +23,8 @@ public record SectionProfile(
     double outerMm,
     double boreMm,
     double boreMm2) {
+  private static final double LARGE_ANGLE_MM = 120;
+  private static final double LARGE_HOLLOW_MM = 100;
 
   /** Mass of one metre. */
   public double massPerMetreKg(double densityKgM3) {
@@ -37,6 +39,29 @@ public record SectionProfile(
   /** Surface of one metre that a bath wets: outside and bore. */
   public double wettedM2PerMetre() {
     return (outerMm + boreMm) / 1000;
+  }
+
+  /**
+   * Where its sizes come from, in words. Sizes of most tables gave the figures printed in public
+   * section books; those of larger angles, rectangular and hot-finished hollow sections were
+   * entered from memory.
+   */
+  public String source() {
+    return "nominal sizes of "
+        + family.standard()
+        + (fromMemory()
+            ? " from memory; compare with the maker's table"
+            : "; mass and surface of its table checked against printed ones");
+  }
+
+  /** Whether its row was entered from memory and not held against print. */
+  public boolean fromMemory() {
+    return switch (family) {
+      case ANGLE -> heightMm >= LARGE_ANGLE_MM;
+      case COLD_HOLLOW -> heightMm != widthMm && heightMm > LARGE_HOLLOW_MM;
+      case HOT_HOLLOW -> heightMm > LARGE_HOLLOW_MM;
+      case TAPER_CHANNEL, PARALLEL_CHANNEL, ROUND_HOLLOW -> false;
+    };
   }
 
   /** Whether it has a bore. */

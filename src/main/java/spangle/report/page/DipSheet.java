@@ -14,6 +14,7 @@ import java.util.List;
  * @param mass mass of the parts
  * @param gross mass with the carrier: what the crane lifts
  * @param wires wires or hooks in all
+ * @param level how high the zinc must stand; empty where the load does not hang deep
  * @param attitude how it goes in
  * @param special true for tilted or two dips: the sheet is bordered
  * @param sketch drawing of the dip
@@ -39,6 +40,7 @@ public record DipSheet(
     String mass,
     String gross,
     String wires,
+    String level,
     String attitude,
     boolean special,
     String sketch,

@@ -70,6 +70,7 @@ final class DipSheets {
         heads.mass(place.massKg()),
         heads.mass(place.massKg() + place.carrier().ownMassKg()),
         wires > 0 ? Say.count(wires, "wire") : "loose in the basket",
+        page == 0 ? index.note(place.load()).map(LoadNote::level).orElse("") : "",
         attitudes(notes),
         special,
         sketch,

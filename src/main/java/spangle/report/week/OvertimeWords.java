@@ -1,7 +1,10 @@
 package spangle.report.week;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import spangle.report.Overtime;
 
 /** What overtime would buy, in words. */
@@ -84,14 +87,18 @@ public final class OvertimeWords {
 
   /** One offer as a sentence. */
   public String offer(Overtime.Offer offer) {
-    List<String> when = new ArrayList<>();
+    Map<String, List<String>> when = new LinkedHashMap<>();
     for (Overtime.Hours each : offer.hours()) {
-      when.add(
-          hours(each)
-              + " on "
+      String who =
+          " on "
               + String.join(" and ", each.lines())
-              + (each.people() == 0 ? "" : " (" + people(each.people()) + ")"));
+              + (each.people() == 0 ? "" : " (" + people(each.people()) + ")");
+      when.computeIfAbsent(who, w -> new ArrayList<>()).add(hours(each));
     }
+    String worked =
+        when.entrySet().stream()
+            .map(e -> String.join(", ", e.getValue()) + e.getKey())
+            .collect(Collectors.joining("; "));
     List<String> buys = new ArrayList<>();
     if (offer.lotsIn() > 0) {
       List<String> gains = new ArrayList<>();
@@ -117,7 +124,7 @@ public final class OvertimeWords {
               + (jobs.size() == 1 ? " is" : " are")
               + " then wholly in time");
     }
-    return String.join("; ", when) + ": " + String.join(". ", buys) + ".";
+    return worked + ": " + String.join(". ", buys) + ".";
   }
 
   private String gain(Overtime.Gain gain) {

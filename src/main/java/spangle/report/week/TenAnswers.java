@@ -261,7 +261,7 @@ public final class TenAnswers {
                         + time.at(l.endMin())
                         + " for "
                         + time.due(l.dueMin())
-                        + index.reason(l.jobId()).map(r -> ". " + r).orElse(""))
+                        + index.reason(l.jobId()).map(r -> ". Of the same job " + r).orElse(""))
             .toList();
     long jobs = late.stream().map(LateWork::jobId).distinct().count();
     boolean fullWeek = !index.report().plan().leftOut().isEmpty();

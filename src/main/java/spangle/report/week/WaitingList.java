@@ -95,7 +95,7 @@ public final class WaitingList {
         first.code(),
         first.reason()
             + (earliest < 0
-                ? "; no date can be given yet"
+                ? "; no date can be given yet: " + first.condition()
                 : "; earliest " + index.time().at(earliest)),
         SUPERVISOR,
         lots.stream().mapToInt(Lot::dueMin).min());
@@ -121,7 +121,7 @@ public final class WaitingList {
                         + ", "
                         + WeekTime.stretch(late.endMin() - late.dueMin())
                         + " late"
-                        + index.reason(late.jobId()).map(r -> ". " + r).orElse(""),
+                        + index.reason(late.jobId()).map(r -> ". Of the same job " + r).orElse(""),
                     "supervisor tells the customer",
                     OptionalInt.of(late.dueMin())))
         .toList();

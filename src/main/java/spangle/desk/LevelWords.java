@@ -1,0 +1,99 @@
+package spangle.desk;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import spangle.equipment.KettleProfile;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.week.ShopLine;
+import spangle.intake.week.StationUse;
+import spangle.plan.BathSpec;
+import spangle.plan.Lot;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
+
+/** How high the zinc must stand for a load that hangs deep, and how high it stands by the plan. */
+final class LevelWords {
+  /**
+   * A part with more zinc than this over it does not ask for the level: the dips of a week take
+   * some tens of millimetres out of a bath (common practice: it is filled up weekly).
+   */
+  private static final double DEEP_MM = 250;
+
+  private final PreparedWeek week;
+  private final Plan plan;
+  private final Map<String, Lot> lots = new HashMap<>();
+  private final Map<String, KettleProfile> kettles = new HashMap<>();
+
+  LevelWords(PreparedWeek week, Plan plan) {
+    this.week = week;
+    this.plan = plan;
+    week.brief().lots().forEach(l -> lots.put(l.id(), l));
+    for (ShopLine line : week.input().shop().lines()) {
+      for (StationUse use : line.stations()) {
+        if (use.profile() instanceof KettleProfile kettle) {
+          kettles.put(use.id(), kettle);
+        }
+      }
+    }
+  }
+
+  /** Words for the dip sheet; empty where the load does not hang deep. */
+  String of(PlannedBatch batch, PlannedLoad load) {
+    KettleProfile kettle = kettles.get(batch.machineId());
+    return week.brief().baths().stream()
+        .filter(b -> b.machineId().equals(batch.machineId()) && kettle != null)
+        .findFirst()
+        .map(bath -> words(bath, kettle == null ? 0 : kettle.zincDepthMm(), batch, load))
+        .orElse("");
+  }
+
+  private String words(BathSpec bath, double depthMm, PlannedBatch batch, PlannedLoad load) {
+    double spare =
+        load.lotIds().stream()
+            .mapToDouble(id -> bath.spareMm(id).orElse(Double.MAX_VALUE))
+            .min()
+            .orElse(Double.MAX_VALUE);
+    if (spare > DEEP_MM) {
+      return "";
+    }
+    double down = downMm(bath, batch.startMin());
+    OptionalInt filled =
+        bath.marks().stream()
+            .filter(m -> m.filled() && m.atMin() > batch.startMin())
+            .mapToInt(BathSpec.Mark::atMin)
+            .min();
+    return String.format(
+            Locale.ROOT,
+            "at least %.2f m of zinc over the floor of the kettle, no more than %.0f mm under its"
+                + " mark; by the plan %.2f m, ",
+            Math.ceil((depthMm - spare) / 10) / 100,
+            Math.floor(spare),
+            Math.floor((depthMm - down) / 10) / 100)
+        + (down < 1
+            ? "at its mark"
+            : String.format(Locale.ROOT, "%.0f mm under it", Math.ceil(down)))
+        + (filled.isPresent() ? "; filled up next by " + DayWords.of(filled.getAsInt()) : "");
+  }
+
+  /** Below the mark when a dip begins: as it was last known, less what the dips since took. */
+  private double downMm(BathSpec bath, int atMin) {
+    int known =
+        bath.marks().stream()
+            .filter(m -> m.atMin() <= atMin)
+            .mapToInt(BathSpec.Mark::atMin)
+            .max()
+            .orElse(0);
+    double kg =
+        plan.batches().stream()
+            .filter(b -> b.machineId().equals(bath.machineId()))
+            .filter(b -> b.startMin() >= known && b.startMin() < atMin)
+            .flatMap(b -> b.loads().stream())
+            .flatMap(l -> l.lotIds().stream())
+            .mapToDouble(id -> lots.containsKey(id) ? lots.get(id).materialKg() : 0)
+            .sum();
+    return bath.markedDownMm(atMin) + bath.mmPerKg() * kg;
+  }
+}
