@@ -90,9 +90,8 @@ final class ChangeFinder {
 
   private List<String> held() {
     List<String> held = new ArrayList<>();
-    start.state().loads().values().stream()
-        .filter(s -> !s.suspect().isEmpty())
-        .map(s -> s.load() + " is held until inspected: " + s.suspect())
+    SuspectLoads.of(start.state(), brief, plan).stream()
+        .map(SuspectLoads.Suspect::words)
         .forEach(held::add);
     start.week().held().stream()
         .filter(h -> h.gate().equals("rework-strip"))

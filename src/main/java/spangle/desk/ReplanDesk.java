@@ -131,7 +131,8 @@ public final class ReplanDesk {
     PlanYardstick yardstick = YardstickDesk.of(start.week(), plan);
     Yardstick sheet = YardstickDesk.sheet(start.week().brief(), plan, yardstick);
     WeekReport report =
-        new ReportDesk(start.week(), plan)
+        new ReportDesk(
+                start.week(), plan, SuspectLoads.of(start.state(), start.week().brief(), plan))
             .report(
                 heading,
                 purchases,

@@ -48,14 +48,25 @@ import spangle.report.Yardstick;
 final class ReportDesk {
   private final PreparedWeek week;
   private final Plan plan;
+  private final List<SuspectLoads.Suspect> suspects;
   private final Draws draws;
   private final WeekIndex index;
   private final Map<String, FitAnswer> fits = new HashMap<>();
   private final Map<String, Optional<LotNote.Drawings>> drawings = new HashMap<>();
 
   ReportDesk(PreparedWeek week, Plan plan) {
+    this(week, plan, List.of());
+  }
+
+  /**
+   * Sheets of a week in its middle.
+   *
+   * @param suspects loads that must be looked at before they count as good
+   */
+  ReportDesk(PreparedWeek week, Plan plan, List<SuspectLoads.Suspect> suspects) {
     this.week = week;
     this.plan = plan;
+    this.suspects = List.copyOf(suspects);
     this.draws = new Draws(week.input());
     this.index = new WeekIndex(week.brief(), week.parts());
     for (PartGates gates : week.gates()) {
@@ -81,7 +92,7 @@ final class ReportDesk {
             swatches()),
         new SheetFacts(
             lotNotes(),
-            new LoadNotes(week, purchases).of(plan),
+            SuspectLoads.marked(new LoadNotes(week, purchases).of(plan), suspects),
             batchNotes(),
             fitNotes(),
             DrawnParts.notes(week.input()),
@@ -103,7 +114,9 @@ final class ReportDesk {
   }
 
   private List<HeldPart> held() {
-    return week.held().stream().map(ReportDesk::held).toList();
+    List<HeldPart> held = new ArrayList<>(SuspectLoads.held(suspects));
+    week.held().stream().map(ReportDesk::held).forEach(held::add);
+    return held;
   }
 
   private static HeldPart held(Held h) {
