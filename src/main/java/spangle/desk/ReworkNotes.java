@@ -9,6 +9,7 @@ import java.util.Set;
 import spangle.intake.week.Coating;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.WeekInput;
+import spangle.intake.week.Zinc;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.event.Event;
@@ -34,15 +35,15 @@ final class ReworkNotes {
   }
 
   private List<String> of(Lot lot) {
-    if (lot.finish().kind() == FinishKind.ZINC) {
-      return List.of("REWORK: the zinc comes off in acid first, then the whole way again.");
-    }
     Optional<Event> from =
         week.events().events().stream()
             .filter(e -> e.number() == LotNames.eventOf(lot))
             .findFirst();
     if (from.isPresent() && from.get().kind() == EventKind.STRIPPED) {
       return List.of("Stripped pieces: bare metal all over, or back to the stripper.");
+    }
+    if (lot.finish().kind() == FinishKind.ZINC) {
+      return zinc();
     }
     List<String> notes = new ArrayList<>();
     Optional<Coating> coating = week.catalogue().coating(lot.finish().materialId());
@@ -60,6 +61,23 @@ final class ReworkNotes {
               coat >= most ? "; what is rejected after it is stripped" : ""));
     }
     return notes;
+  }
+
+  private List<String> zinc() {
+    return week.catalogue()
+        .zinc()
+        .flatMap(Zinc::strip)
+        .map(
+            s ->
+                List.of(
+                    "REWORK: "
+                        + s.minutes()
+                        + " min in "
+                        + s.stationId()
+                        + " until the zinc is off, then the whole way again.",
+                    "Zinc in acid gives off hydrogen: exhaust on, no flame, goggles and gloves;"
+                        + " acid that holds zinc is kept apart."))
+        .orElse(List.of("REWORK: the zinc comes off in acid first, then the whole way again."));
   }
 
   private int most(Lot lot) {

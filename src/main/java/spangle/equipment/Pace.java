@@ -21,6 +21,11 @@ public record Pace(double fixedMin, double perPieceMin, double perM2Min, double 
     return new Pace(fixedMin * factor, perPieceMin * factor, perM2Min * factor, perKgMin * factor);
   }
 
+  /** The same visit, so many minutes longer. */
+  public Pace longer(int minutes) {
+    return new Pace(fixedMin + minutes, perPieceMin, perM2Min, perKgMin);
+  }
+
   /** Minutes that depend on the pieces. */
   public double variableMin(double pieces, double areaM2, double massKg) {
     return perPieceMin * pieces + perM2Min * areaM2 + perKgMin * massKg;

@@ -116,7 +116,7 @@ class ReworkTest {
     assertThat(anew.finish().key()).doesNotContain("rework");
     assertThat(sheet(bare, anew.id())).anyMatch(w -> w.startsWith("Stripped pieces: bare metal"));
     assertThat(bare.changes().lines())
-        .anyMatch(l -> l.before().equals("stripped") || l.before().contains("new on it: 3 x"));
+        .anyMatch(l -> l.before().equals("stripped") || l.after().endsWith(", stripped"));
 
     week.event("when: wed 06:40, what: stripped, " + BRACKETS + ", count: 2");
     ReplanDesk.Rest tooMany = week.replan("wed 06:41");

@@ -12,6 +12,7 @@ import spangle.intake.week.KitOrder;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.WeekInput;
+import spangle.intake.week.Zinc;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Goals;
@@ -90,7 +91,13 @@ public final class BriefMaker {
   private void part(Job job, PartLine line) {
     Optional<PartFacts> measured = PartMeasurer.measure(input, job, line);
     Optional<Coating> last = input.lastCoating(line);
-    StandingLots stand = new StandingLots(standing, job.id(), line, input.mostCoats(line));
+    StandingLots stand =
+        new StandingLots(
+            standing,
+            job.id(),
+            line,
+            input.mostCoats(line),
+            input.catalogue().zinc().flatMap(Zinc::strip));
     if (measured.isEmpty()) {
       held.addAll(stand.heldBack(List.of(unmeasured(job, line))));
       lots.addAll(stand.stopped());
@@ -115,7 +122,7 @@ public final class BriefMaker {
     List<String> kits = kitIds(job, line);
     stand.lots(part, made.legs(), kits).stream().map(l -> kitsFirst(l, kits)).forEach(lots::add);
     held.addAll(stand.notArrived(part));
-    last.ifPresent(coating -> held.addAll(stand.toBeStripped(part, coating)));
+    held.addAll(stand.toBeStripped(part, last));
   }
 
   /**

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import spangle.intake.event.Happened.PartKey;
 import spangle.intake.event.Happened.Rework;
 import spangle.intake.week.Coating;
 import spangle.intake.week.PartLine;
+import spangle.intake.week.ZincStrip;
 import spangle.plan.Finish;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
@@ -21,18 +23,29 @@ import spangle.plan.event.LotNames;
  * piece ordered is in one of them, held, missing or cancelled.
  */
 final class StandingLots {
+  private static final String STRIP =
+      "strip them by the shop's licensed way, then report them stripped: they are planned again";
+  private static final String STRIP_ZINC =
+      "strip them by the shop's licensed way (zinc in acid gives off hydrogen: exhaust on, no flame,"
+          + " goggles and gloves; acid that holds zinc is kept apart), then report them stripped:"
+          + " they are planned again from bare steel";
+
   private final Standing standing;
   private final PartKey key;
   private final PartLine line;
   private final int mostCoats;
+  private final Optional<ZincStrip> strip;
 
   /**
    * For one part.
    *
    * @param mostCoats coats of its last colour a piece may bear; beyond them it is stripped
+   * @param strip where rejected zinc comes off; empty where a person has to see to it
    */
-  StandingLots(Standing standing, String jobId, PartLine line, int mostCoats) {
+  StandingLots(
+      Standing standing, String jobId, PartLine line, int mostCoats, Optional<ZincStrip> strip) {
     this.mostCoats = mostCoats;
+    this.strip = strip;
     this.standing = standing;
     this.key = new PartKey(jobId, line.id());
     this.line = line;
@@ -144,11 +157,12 @@ final class StandingLots {
   }
 
   /** Pieces that bear as many coats as they may and did not pass: they are stripped first. */
-  List<Held> toBeStripped(PartFacts part, Coating coating) {
+  List<Held> toBeStripped(PartFacts part, Optional<Coating> coating) {
     int pieces = toStrip();
     if (pieces == 0 || cancelled()) {
       return List.of();
     }
+    boolean strong = line.metal().strengthMpa().orElse(0) > ZincStrip.STRONGEST_MPA;
     return List.of(
         new Held(
             key.jobId(),
@@ -156,21 +170,36 @@ final class StandingLots {
             part.description(),
             pieces,
             "rework-strip",
-            String.format(
-                Locale.ROOT,
-                "%d rejected pieces bear all the coats they may (%d coats of %.0f um, the limit is"
-                    + " %d coats and %.0f um of %s): not coated over, stripped",
-                pieces,
-                mostCoats,
-                coating.coatUm(line),
-                coating.recoating().mostCoats(),
-                coating.recoating().mostUm(),
-                coating.name()),
-            "strip them by the shop's licensed way, then report them stripped: they are planned"
-                + " again",
+            coating.map(c -> tooManyCoats(pieces, c)).orElseGet(() -> zincOn(pieces, strong)),
+            coating.isPresent() ? STRIP : STRIP_ZINC,
             "supervisor",
-            2,
+            coating.isEmpty() && strong ? 0 : 2,
             part.dueMin()));
+  }
+
+  private String tooManyCoats(int pieces, Coating coating) {
+    return String.format(
+        Locale.ROOT,
+        "%d rejected pieces bear all the coats they may (%d coats of %.0f um, the limit is"
+            + " %d coats and %.0f um of %s): not coated over, stripped",
+        pieces,
+        mostCoats,
+        coating.coatUm(line),
+        coating.recoating().mostCoats(),
+        coating.recoating().mostUm(),
+        coating.name());
+  }
+
+  private String zincOn(int pieces, boolean strong) {
+    String zinc = pieces + " rejected pieces have to be stripped of their zinc before another dip";
+    return strong
+        ? zinc
+            + String.format(
+                Locale.ROOT,
+                "; steel of %.0f MPa takes up hydrogen in acid and can crack later: not into it a"
+                    + " second time without the engineer",
+                line.metal().strengthMpa().orElse(0))
+        : zinc + ", and coatings.yaml names no tank for it (zinc: strip)";
   }
 
   /** What was rejected and may be coated over, and what is bare again. */
@@ -224,10 +253,7 @@ final class StandingLots {
    */
   private List<Lot> again(Rework rework, PartFacts part, List<Leg> legs, List<String> kitIds) {
     List<Lot> lots = new ArrayList<>();
-    List<Leg> route =
-        rework.stripped()
-            ? legs.stream().filter(l -> l.finish().kind() != FinishKind.ZINC).toList()
-            : List.of(over(legs.get(legs.size() - 1)));
+    List<Leg> route = rework.stripped() ? fromBare(legs) : List.of(over(legs.get(legs.size() - 1)));
     int most = route.stream().mapToInt(Leg::most).min().orElse(0);
     Set<String> used = new HashSet<>();
     settledOf(rework).forEach(c -> used.add(c.name()));
@@ -244,7 +270,28 @@ final class StandingLots {
     return lots;
   }
 
-  private static Leg over(Leg leg) {
+  /** Under paint the zinc stays on; work that is galvanized only goes the whole way again. */
+  private static List<Leg> fromBare(List<Leg> legs) {
+    List<Leg> paint = legs.stream().filter(l -> l.finish().kind() != FinishKind.ZINC).toList();
+    return paint.isEmpty() ? legs : paint;
+  }
+
+  /** With the minutes in which rejected zinc comes off, in the tank that is named for it. */
+  private List<Leg.Stop> stripping(Leg leg) {
+    if (leg.finish().kind() != FinishKind.ZINC || strip.isEmpty()) {
+      return leg.stops();
+    }
+    ZincStrip own = strip.get();
+    return leg.stops().stream()
+        .map(
+            s ->
+                s.stationId().equals(own.stationId())
+                    ? new Leg.Stop(s.stationId(), s.pace().longer(own.minutes()))
+                    : s)
+        .toList();
+  }
+
+  private Leg over(Leg leg) {
     Finish f = leg.finish();
     return new Leg(
         leg.lineId(),
@@ -261,7 +308,7 @@ final class StandingLots {
         leg.rooms(),
         leg.alone(),
         leg.most(),
-        leg.stops(),
+        stripping(leg),
         0,
         Integer.MAX_VALUE,
         leg.materialPerPiece());

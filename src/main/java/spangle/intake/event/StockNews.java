@@ -20,7 +20,10 @@ final class StockNews {
         was.powders().stream().map(p -> powder(p, events)).toList(),
         was.paints().stream().map(p -> paint(p, events)).toList(),
         was.zinc()
-            .map(z -> new Zinc(z.id(), z.name(), z.yield(), stock(z.id(), z.stock(), events))));
+            .map(
+                z ->
+                    new Zinc(
+                        z.id(), z.name(), z.yield(), stock(z.id(), z.stock(), events), z.strip())));
   }
 
   private static Powder powder(Powder p, List<Event> events) {

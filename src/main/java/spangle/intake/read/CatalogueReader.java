@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import spangle.equipment.StationProfile;
+import spangle.equipment.StationProfile.Kind;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
@@ -20,7 +22,9 @@ import spangle.intake.week.Paint;
 import spangle.intake.week.Powder;
 import spangle.intake.week.Recoating;
 import spangle.intake.week.Shop;
+import spangle.intake.week.StationUse;
 import spangle.intake.week.Zinc;
+import spangle.intake.week.ZincStrip;
 import spangle.measure.MeasureException;
 import spangle.measure.Numbers;
 import spangle.measure.QuantityKind;
@@ -159,9 +163,49 @@ final class CatalogueReader {
             id,
             nameOr(f, "zinc"),
             f.number("yield", Range.of(0.3, 1)).orElse(shop.defaults().zincYield()),
-            stocks.read(f, "kg", QuantityKind.MASS));
+            stocks.read(f, "kg", QuantityKind.MASS),
+            strip(f));
     f.finish();
     return f.notes().refused() ? Optional.empty() : Optional.of(zinc);
+  }
+
+  /** A pickling tank in which rejected zinc comes off, and how long that takes. */
+  private Optional<ZincStrip> strip(Fields f) {
+    Optional<Fields> inner = f.inner("strip");
+    if (inner.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields strip = inner.get();
+    List<String> tanks =
+        shop.lines().stream()
+            .flatMap(l -> l.stations().stream())
+            .filter(s -> s.profile() instanceof StationProfile p && p.kind() == Kind.PICKLE)
+            .map(StationUse::id)
+            .toList();
+    Optional<String> station = strip.name("station");
+    if (station.isPresent() && !tanks.contains(station.get())) {
+      strip
+          .notes()
+          .add(
+              ProblemCode.UNKNOWN_NAME,
+              strip.valuePlace("station"),
+              "station",
+              station.get(),
+              tanks.isEmpty() ? "the shop has no pickling tank" : String.join(", ", tanks),
+              "the shop has no pickling tank '"
+                  + station.get()
+                  + "'"
+                  + Near.hint(station.get(), tanks),
+              "name the pickling tank in which rejected zinc comes off, or leave strip away:"
+                  + " rejected work then waits until it is reported stripped");
+      return Optional.empty();
+    }
+    strip.needed("minutes");
+    OptionalInt minutes = strip.whole("minutes", 1, 24 * 60);
+    strip.finish();
+    return station.isPresent() && minutes.isPresent()
+        ? Optional.of(new ZincStrip(station.get(), minutes.getAsInt()))
+        : Optional.empty();
   }
 
   private Optional<String> id(Fields f) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import spangle.intake.problem.Problem;
+import spangle.plan.LineKind;
 import spangle.plan.event.EventLog;
 
 /**
@@ -63,11 +64,26 @@ public record WeekInput(
         : catalogue.coating(finishes.get(finishes.size() - 1));
   }
 
-  /** Coats of its last colour a piece of a part may bear; zinc is not counted. */
+  /**
+   * Coats of its last colour a piece of a part may bear. Zinc goes on bare steel only: one, where a
+   * person has to strip rejected work first; not counted where the route strips it.
+   */
   public int mostCoats(PartLine line) {
     return lastCoating(line)
         .map(coating -> coating.recoating().coatsAt(coating.coatUm(line)))
-        .orElse(Integer.MAX_VALUE);
+        .orElse(stripsZinc(line) ? Integer.MAX_VALUE : 1);
+  }
+
+  /**
+   * Whether rejected zinc comes off on the way: in the shop's own acid, which steel so strong that
+   * hydrogen could crack it does not see twice unasked, or at the firm that galvanizes.
+   */
+  private boolean stripsZinc(PartLine line) {
+    boolean own = shop.lines().stream().anyMatch(l -> l.kind() == LineKind.ZINC);
+    return own
+        ? catalogue.zinc().flatMap(Zinc::strip).isPresent()
+            && line.metal().strengthMpa().orElse(0) <= ZincStrip.STRONGEST_MPA
+        : shop.lines().stream().anyMatch(l -> l.hauling().isPresent());
   }
 
   /** The same week in a shop that is otherwise. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import spangle.plan.Brief;
+import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 
@@ -100,7 +101,7 @@ final class PieceTally {
     }
     if (LotNames.rework(first)) {
       sum[REWORKED] += place == DONE ? first.pieces() : 0;
-      if (coats(first) > 1) {
+      if (overACoat(first)) {
         waiting.merge(key, -first.pieces(), Integer::sum);
       }
       return;
@@ -203,9 +204,15 @@ final class PieceTally {
         .findFirst();
   }
 
-  /** Coats of their last colour its pieces bear when it is finished. */
+  /** Whether its pieces are what was rejected, not what has been stripped since. */
+  private boolean overACoat(Lot lot) {
+    Event from = byNumber.get(LotNames.eventOf(lot));
+    return from == null || from.kind() != EventKind.STRIPPED;
+  }
+
+  /** Coats of their last colour its pieces bear when it is finished; zinc goes on bare steel. */
   private int coats(Lot lot) {
-    if (!LotNames.rework(lot)) {
+    if (!LotNames.rework(lot) || lot.finish().kind() == FinishKind.ZINC) {
       return 1;
     }
     Event from = byNumber.get(LotNames.eventOf(lot));
