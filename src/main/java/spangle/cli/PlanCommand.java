@@ -13,10 +13,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.PlanDesk;
 import spangle.desk.Unheard;
+import spangle.desk.WhatIfStart;
 import spangle.intake.problem.Problem;
 import spangle.solve.SolveOptions;
 
@@ -59,6 +61,14 @@ final class PlanCommand implements Callable<Integer> {
       description = "A what-if: a small file of what is different. The week folder is not touched.")
   private @Nullable Path overlay;
 
+  @Option(
+      names = "--from",
+      paramLabel = "PLAN",
+      description =
+          "For a what-if: the plan from which its search starts; WEEK/plan without it, so that the"
+              + " two plans differ by the overlay and not by chance.")
+  private @Nullable Path from;
+
   @Mixin private SearchOptions search = new SearchOptions(30, 2);
 
   @Option(names = "--json", description = "One JSON object on standard output.")
@@ -85,8 +95,9 @@ final class PlanCommand implements Callable<Integer> {
     if (overlay == null) {
       refuseIfNotWritable(() -> Unheard.refuseOver(week, target));
     }
+    WhatIfStart start = start();
     PlanDesk.Outcome outcome =
-        desk.plan(week, Optional.ofNullable(overlay), options, progress::show);
+        desk.plan(week, Optional.ofNullable(overlay), start, options, progress::show);
     progress.end();
     if (outcome.made().isEmpty()) {
       complain(outcome.problems(), err);
@@ -102,10 +113,25 @@ final class PlanCommand implements Callable<Integer> {
     if (json) {
       PlanWords.json(made, target, files).print(stdout);
     } else {
+      if (overlay != null) {
+        stdout.println("What if: " + start.words(made));
+      }
       stdout.print(PlanWords.screen(made, target, files));
       stdout.flush();
     }
     return made.waits() ? ExitCode.WAITS : ExitCode.DONE;
+  }
+
+  private WhatIfStart start() {
+    if (overlay == null) {
+      if (from != null) {
+        throw new ParameterException(
+            spec.commandLine(), "--from goes with --with: only a what-if starts from another plan");
+      }
+      return WhatIfStart.ANEW;
+    }
+    Optional<Path> named = Optional.ofNullable(from);
+    return PlanReading.of(from == null ? week : from, () -> WhatIfStart.of(week, named));
   }
 
   private Path target() {

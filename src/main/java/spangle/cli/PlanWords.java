@@ -15,6 +15,7 @@ import spangle.plan.Lot;
 import spangle.plan.PlanFigures;
 import spangle.plan.bound.WeekBounds;
 import spangle.plan.json.PlanYardstick;
+import spangle.plan.json.StartedFrom;
 import spangle.report.week.KitBoard;
 import spangle.report.week.OvertimeWords;
 import spangle.report.week.TenAnswers;
@@ -69,6 +70,7 @@ final class PlanWords {
                 .map(h -> h.jobId() + "/" + h.partId() + " " + h.gate())
                 .toList())
         .put("answers", answers(made))
+        .put("started_from", made.startedFrom().map(StartedFrom::version).orElse(null))
         .put("problems", made.week().input().problems().size())
         .put("findings", made.findings().stream().map(x -> x.words()).toList());
   }

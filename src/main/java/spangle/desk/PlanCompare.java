@@ -12,6 +12,7 @@ import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
 import spangle.report.Change;
 import spangle.report.week.KitStatus;
@@ -103,6 +104,16 @@ public final class PlanCompare {
     List<String> words = new ArrayList<>();
     before.overlay().ifPresent(o -> words.add("the first plan is a what-if: " + o.title()));
     after.overlay().ifPresent(o -> words.add("the second plan is a what-if: " + o.title()));
+    after
+        .overlay()
+        .flatMap(OverlayDigest::startedFrom)
+        .filter(start -> !start.same())
+        .ifPresent(
+            start ->
+                words.add(
+                    "the search of the second plan started from plan "
+                        + start.version()
+                        + " of the week and went on: it may be better for that alone"));
     Map<String, String> old = digests(before);
     Map<String, String> now = digests(after);
     TreeSet<String> files = new TreeSet<>(old.keySet());

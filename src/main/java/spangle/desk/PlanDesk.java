@@ -24,6 +24,7 @@ import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanJson;
 import spangle.plan.json.PlanYardstick;
 import spangle.plan.json.Replanned;
+import spangle.plan.json.StartedFrom;
 import spangle.report.ReportFiles;
 import spangle.report.WeekReport;
 import spangle.report.week.WeekTime;
@@ -57,6 +58,7 @@ public final class PlanDesk {
    * @param purchases what to buy
    * @param report what the sheets show
    * @param yardstick how good the plan is; empty where that was not asked
+   * @param startedFrom for a what-if the plan from which its search started
    */
   public record Made(
       PreparedWeek week,
@@ -64,7 +66,19 @@ public final class PlanDesk {
       List<Finding> findings,
       List<Purchase> purchases,
       WeekReport report,
-      Optional<PlanYardstick> yardstick) {
+      Optional<PlanYardstick> yardstick,
+      Optional<StartedFrom> startedFrom) {
+    /** A plan of the week as it is. */
+    public Made(
+        PreparedWeek week,
+        Plan plan,
+        List<Finding> findings,
+        List<Purchase> purchases,
+        WeekReport report,
+        Optional<PlanYardstick> yardstick) {
+      this(week, plan, findings, purchases, report, yardstick, Optional.empty());
+    }
+
     /** A plan that nobody asked how good it is. */
     public Made(
         PreparedWeek week,
@@ -102,16 +116,37 @@ public final class PlanDesk {
     return plan(folder, Optional.empty(), options, progress);
   }
 
-  /** Reads a week as it would be with an overlay, and plans it; writes nothing. */
+  /** Reads a week as it would be with an overlay, and plans it anew; writes nothing. */
   public Outcome plan(
       Path folder, Optional<Path> overlay, SolveOptions options, ProgressListener progress) {
+    return plan(folder, overlay, WhatIfStart.ANEW, options, progress);
+  }
+
+  /**
+   * Reads a week as it would be with an overlay, and plans it; writes nothing.
+   *
+   * @param start from which plan the search starts
+   */
+  public Outcome plan(
+      Path folder,
+      Optional<Path> overlay,
+      WhatIfStart start,
+      SolveOptions options,
+      ProgressListener progress) {
     WeekReader.Reading reading = WeekReader.read(folder, Besides.overlay(overlay));
     if (reading.input().isEmpty()) {
       return new Outcome(reading.problems(), Optional.empty());
     }
     PreparedWeek week = BriefMaker.prepare(reading.input().get());
-    Plan solved = solver.solve(week.brief(), options, progress);
-    Plan plan = HalfRoute.said(week.brief(), EarliestDates.in(week, solved));
+    Plan plan =
+        start
+            .unchanged(week.brief())
+            .orElseGet(
+                () ->
+                    HalfRoute.said(
+                        week.brief(),
+                        EarliestDates.in(
+                            week, solver.solve(week.brief(), start.batches(), options, progress))));
     List<Finding> findings = Audit.of(week.brief(), plan);
     StoreDesk stores = new StoreDesk(week, plan);
     List<Purchase> purchases = stores.purchases();
@@ -122,7 +157,15 @@ public final class PlanDesk {
             .with(OvertimeDesk.of(week, plan, 0));
     return new Outcome(
         reading.problems(),
-        Optional.of(new Made(week, plan, findings, purchases, report, Optional.of(yardstick))));
+        Optional.of(
+            new Made(
+                week,
+                plan,
+                findings,
+                purchases,
+                report,
+                Optional.of(yardstick),
+                start.kept(week.brief()))));
   }
 
   /**
@@ -234,6 +277,9 @@ public final class PlanDesk {
     return made.week()
         .input()
         .overlay()
-        .map(o -> new OverlayDigest(o.title(), seenFrom(out, overlay), o.bytes(), o.sha256()));
+        .map(
+            o ->
+                new OverlayDigest(
+                    o.title(), seenFrom(out, overlay), o.bytes(), o.sha256(), made.startedFrom()));
   }
 }

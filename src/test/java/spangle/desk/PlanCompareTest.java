@@ -127,7 +127,8 @@ class PlanCompareTest {
   @Test
   void whatTheTwoWereMadeFromIsSaid() {
     Plan same = at(360, 420, 480).plan();
-    OverlayDigest saturday = new OverlayDigest("Saturday shift", "s.yaml", 9, "1b".repeat(32));
+    OverlayDigest saturday =
+        new OverlayDigest("Saturday shift", "s.yaml", 9, "1b".repeat(32), Optional.empty());
 
     PlanCompare.Difference difference =
         PlanCompare.of(file(same, "0a", Optional.empty()), file(same, "0b", Optional.of(saturday)));

@@ -58,7 +58,13 @@ public final class PlanFiles {
         "A",
         "..",
         List.of(new InputDigest("jobs/monday.csv", 1234, "0a".repeat(32))),
-        Optional.of(new OverlayDigest("Saturday shift", "../saturday.yaml", 99, "1b".repeat(32))),
+        Optional.of(
+            new OverlayDigest(
+                "Saturday shift",
+                "../saturday.yaml",
+                99,
+                "1b".repeat(32),
+                Optional.of(new StartedFrom("A", "2c".repeat(32), false)))),
         Optional.of(
             new Replanned(
                 600,
