@@ -217,7 +217,7 @@ final class OvertimeDesk {
   }
 
   private List<Overtime.Gain> gains(Plan made, List<List<String>> in) {
-    Map<String, Integer> ends = ends(made);
+    Map<String, Integer> ends = made.lotEnds();
     Map<String, Overtime.Gain> gains = new LinkedHashMap<>();
     for (List<String> chain : in) {
       Lot last = lots.get(chain.get(chain.size() - 1));
@@ -242,7 +242,7 @@ final class OvertimeDesk {
   /** Jobs of which a lot is late or left out. */
   private Set<String> late(Plan of) {
     Set<String> jobs = new TreeSet<>();
-    Map<String, Integer> ends = ends(of);
+    Map<String, Integer> ends = of.lotEnds();
     for (Lot lot : lots.values()) {
       Integer end = ends.get(lot.id());
       boolean out = end == null && of.leftOut().stream().anyMatch(l -> l.lotId().equals(lot.id()));
@@ -251,19 +251,5 @@ final class OvertimeDesk {
       }
     }
     return jobs;
-  }
-
-  private static Map<String, Integer> ends(Plan plan) {
-    Map<String, Integer> ends = new HashMap<>();
-    for (PlannedBatch batch : plan.batches()) {
-      for (PlannedLoad load : batch.loads()) {
-        int last =
-            load.visits().stream()
-                .mapToInt(PlannedLoad.PlannedVisit::endMin)
-                .reduce(batch.endMin(), Math::max);
-        load.lotIds().forEach(id -> ends.put(id, last));
-      }
-    }
-    return ends;
   }
 }

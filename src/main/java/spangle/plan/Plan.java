@@ -1,6 +1,8 @@
 package spangle.plan;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The answer to a brief: every lot of it is in exactly one load or left out with a reason.
@@ -16,5 +18,20 @@ public record Plan(
   public Plan {
     batches = List.copyOf(batches);
     leftOut = List.copyOf(leftOut);
+  }
+
+  /** When the last visit of each planned lot ends, by lot. */
+  public Map<String, Integer> lotEnds() {
+    Map<String, Integer> ends = new HashMap<>();
+    for (PlannedBatch batch : batches) {
+      for (PlannedLoad load : batch.loads()) {
+        int last =
+            load.visits().stream()
+                .mapToInt(PlannedLoad.PlannedVisit::endMin)
+                .reduce(batch.endMin(), Math::max);
+        load.lotIds().forEach(id -> ends.put(id, last));
+      }
+    }
+    return ends;
   }
 }

@@ -6,8 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import spangle.plan.Kit;
 import spangle.plan.Plan;
-import spangle.plan.PlannedBatch;
-import spangle.plan.PlannedLoad;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LinePlan;
 import spangle.plan.clock.LotFacts;
@@ -48,7 +46,7 @@ final class Pledges {
     this.freedom = Freedom.DATES_KEPT;
     this.end = new int[floor.lots.length];
     Arrays.fill(end, -1);
-    Map<String, Integer> ends = ends(written);
+    Map<String, Integer> ends = written.lotEnds();
     for (LotFacts lot : floor.lots) {
       if (!free.contains(lot.lot.id())) {
         end[lot.index] = ends.getOrDefault(lot.lot.id(), -1);
@@ -56,20 +54,6 @@ final class Pledges {
     }
     this.first = end;
     this.latest = latest();
-  }
-
-  private static Map<String, Integer> ends(Plan written) {
-    Map<String, Integer> ends = new HashMap<>();
-    for (PlannedBatch batch : written.batches()) {
-      for (PlannedLoad load : batch.loads()) {
-        int last =
-            load.visits().stream()
-                .mapToInt(PlannedLoad.PlannedVisit::endMin)
-                .reduce(batch.endMin(), Math::max);
-        load.lotIds().forEach(id -> ends.put(id, last));
-      }
-    }
-    return ends;
   }
 
   private int[] latest() {
