@@ -14,6 +14,8 @@ import spangle.measure.Box;
  * @param envelopeMm outside size
  * @param corners points whose convex outlines along x, y and z are the body's; none where only the
  *     size is known
+ * @param around points whose convex hull holds the body, seen from wherever; none where only the
+ *     size is known
  */
 public record Solid(
     double outerMm2,
@@ -22,11 +24,13 @@ public record Solid(
     int voids,
     double voidMm3,
     Box envelopeMm,
-    List<Folded.Corner> corners)
+    List<Folded.Corner> corners,
+    List<Folded.Corner> around)
     implements Shape {
   /** Checks the figures against each other. */
   public Solid {
     corners = List.copyOf(corners);
+    around = List.copyOf(around);
     Require.positive(outerMm2, "outer surface in mm2");
     Require.notNegative(voidMm2, "surface of voids in mm2");
     Require.positive(metalMm3, "metal volume in mm3");
@@ -37,7 +41,7 @@ public record Solid(
   /** A body of which only the outside size is known. */
   public Solid(
       double outerMm2, double voidMm2, double metalMm3, int voids, double voidMm3, Box envelopeMm) {
-    this(outerMm2, voidMm2, metalMm3, voids, voidMm3, envelopeMm, List.of());
+    this(outerMm2, voidMm2, metalMm3, voids, voidMm3, envelopeMm, List.of(), List.of());
   }
 
   @Override
@@ -50,7 +54,8 @@ public record Solid(
         voids,
         voidMm3 * square * factor,
         Require.times(envelopeMm, factor),
-        corners.stream().map(c -> c.times(factor)).toList());
+        corners.stream().map(c -> c.times(factor)).toList(),
+        around.stream().map(c -> c.times(factor)).toList());
   }
 
   @Override

@@ -30,7 +30,7 @@ class PartQuestionTest {
   @CsvSource({
     WEEK + ", H-205/HC-42, 0, TILTED",
     WEEK + ", H-206, 1, does not go in",
-    WEEK + ", h-203 sp-02, 1, NOT TO BE HUNG",
+    WEEK + ", h-204 dp-01, 1, NOT TO BE HUNG",
     WEEK + ", H-2O5, 2, no accepted part of this week is called 'H-2O5'",
     "samples/no-week, H-205, 3, cannot be used",
   })

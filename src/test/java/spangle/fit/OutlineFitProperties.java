@@ -2,7 +2,9 @@ package spangle.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -86,6 +88,31 @@ class OutlineFitProperties {
             .isLessThanOrEqualTo(KETTLE.depthMm() + 1e-6);
       }
     }
+  }
+
+  /** Bodies of a drawing: six points in space, no two faces alike. */
+  @Test
+  void rolledBodiesOfFreePointsAreNeverRefutedByTheSweep() {
+    int rolled = 0;
+    for (int seed = 1; seed <= 12; seed++) {
+      Random random = new Random(seed);
+      List<double[]> points = new ArrayList<>();
+      for (int i = 0; i < 6; i++) {
+        points.add(
+            new double[] {
+              1800 * random.nextDouble(), 1200 * random.nextDouble(), 1200 * random.nextDouble()
+            });
+      }
+      Body body = Body.points(points);
+      for (Attitude attitude : OutlineRoll.find(body.points(), KETTLE)) {
+        rolled++;
+        Interval roll = attitude.rollDeg().orElseThrow();
+        assertThat(someTilt(body.points(), roll.min())).isTrue();
+        assertThat(someTilt(body.points(), roll.middle())).isTrue();
+        assertThat(someTilt(body.points(), roll.max())).isTrue();
+      }
+    }
+    assertThat(rolled).isGreaterThan(12);
   }
 
   /**

@@ -83,10 +83,13 @@ public final class PartBodies {
           .flatMap(f -> hull(f.corners()))
           .map(h -> new Body(size, h.lays(), h.points()));
     }
-    // Only the outlines along its axes are known: rolled, it counts as its box.
     return drawn instanceof Solid body
-        ? hull(body.corners()).map(h -> new Body(size, h.lays()))
+        ? hull(body.corners()).map(h -> new Body(size, h.lays(), points(body.around())))
         : Optional.empty();
+  }
+
+  private static List<Body.Point> points(List<Folded.Corner> corners) {
+    return corners.stream().map(c -> new Body.Point(c.xMm(), c.yMm(), c.zMm())).toList();
   }
 
   private static Optional<Body> hull(List<Folded.Corner> corners) {

@@ -1,9 +1,7 @@
 package spangle.part.mesh;
 
-import java.util.List;
 import java.util.Optional;
 import spangle.measure.Box;
-import spangle.part.Folded;
 import spangle.part.Solid;
 import spangle.part.mesh.Shells.Shell;
 
@@ -83,7 +81,7 @@ final class MeshSurvey {
         insideOut,
         doubtful,
         welded,
-        closed ? solid(shells, size.get(), Outline.of(triangles)) : Optional.empty());
+        closed ? solid(shells, size.get(), triangles) : Optional.empty());
   }
 
   private Optional<Box> size() {
@@ -105,7 +103,7 @@ final class MeshSurvey {
     return count;
   }
 
-  private static Optional<Solid> solid(Shells shells, Box size, List<Folded.Corner> corners) {
+  private static Optional<Solid> solid(Shells shells, Box size, Triangles triangles) {
     double outer = 0;
     double inner = 0;
     double metal = 0;
@@ -121,7 +119,16 @@ final class MeshSurvey {
       voids += isVoid ? 1 : 0;
     }
     return outer > 0 && metal > 0
-        ? Optional.of(new Solid(outer, inner, metal, voids, Math.max(0, hollow), size, corners))
+        ? Optional.of(
+            new Solid(
+                outer,
+                inner,
+                metal,
+                voids,
+                Math.max(0, hollow),
+                size,
+                Outline.of(triangles),
+                Around.of(triangles)))
         : Optional.empty();
   }
 }
