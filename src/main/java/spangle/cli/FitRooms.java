@@ -14,8 +14,6 @@ import spangle.measure.Quantities;
 
 /** Ovens, booths, tanks, doors, racks and carts a part is to go through, all of them. */
 final class FitRooms {
-  private static final double ANY_LENGTH_MM = 1e6;
-
   @Option(
       names = {"--oven", "--booth", "--station", "--rack", "--cart"},
       paramLabel = "PROFILE",
@@ -44,7 +42,8 @@ final class FitRooms {
       FitSubject.solid(door, sides);
       places.add(
           FitPlace.bare(
-              new UsableSpace("door", ANY_LENGTH_MM, sides.get(0), sides.get(1), 0), false));
+              new UsableSpace("door", UsableSpace.ANY_LENGTH_MM, sides.get(0), sides.get(1), 0),
+              false));
     }
     return places;
   }

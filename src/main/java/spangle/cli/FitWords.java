@@ -8,6 +8,7 @@ import spangle.fit.FitAnswer;
 import spangle.fit.Lift;
 import spangle.fit.Margin;
 import spangle.fit.TwoDips;
+import spangle.fit.Verdict;
 import spangle.fit.gate.GateOpening;
 import spangle.fit.gate.GateState;
 import spangle.fit.vent.HolePlace;
@@ -17,6 +18,9 @@ import spangle.measure.Interval;
 
 /** The answer of fit as sentences and as data. */
 final class FitWords {
+  /** Below this a range is told as one angle. */
+  private static final double ONE_ANGLE_DEG = 0.05;
+
   private FitWords() {}
 
   static void print(FitAnswer answer, PrintWriter out, String validity) {
@@ -69,8 +73,8 @@ final class FitWords {
     out.println(headline(answer));
     out.println(
         (answer.margin().worstShortageMm() > 0 ? "Usable less needed: " : "Margins: ")
-            + margin(answer.margin()));
-    if (answer.limitedBy().isPresent() && answer.verdict().whole()) {
+            + margin(answer));
+    if (answer.limitedBy().isPresent() && answer.verdict() != Verdict.NO) {
       out.println("Limited by: " + answer.limitedBy().get());
     }
     list(out, "Way out: ", answer.waysOut());
@@ -121,15 +125,21 @@ final class FitWords {
   }
 
   private static String range(Interval degrees) {
+    if (degrees.width() < ONE_ANGLE_DEG) {
+      return Figures.fixed(degrees.middle(), 1) + " degrees only";
+    }
     return Figures.fixed(degrees.min(), 1) + " to " + Figures.fixed(degrees.max(), 1) + " degrees";
   }
 
-  private static String margin(Margin margin) {
+  private static String margin(FitAnswer answer) {
+    Margin margin = answer.margin();
     return "length "
-        + mm(margin.lengthMm())
-        + " mm, width "
+        + (answer.space().anyLength() ? "any" : mm(margin.lengthMm()) + " mm")
+        + ", width "
         + mm(margin.widthMm())
-        + " mm, depth "
+        + " mm, "
+        + answer.rules().upright()
+        + " "
         + mm(margin.depthMm())
         + " mm";
   }
@@ -176,18 +186,18 @@ final class FitWords {
     return new JsonOut()
         .put("name", station.name())
         .put("verdict", station.answer().verdict().code())
-        .put("margin_mm", json(station.answer().margin()));
+        .put("margin_mm", margins(station.answer()));
   }
 
-  private static JsonOut json(Margin margin) {
+  private static JsonOut margins(FitAnswer answer) {
+    Margin margin = answer.margin();
     return new JsonOut()
-        .put("length", mmData(margin.lengthMm()))
+        .put("length", answer.space().anyLength() ? null : mmData(margin.lengthMm()))
         .put("width", mmData(margin.widthMm()))
         .put("depth", mmData(margin.depthMm()));
   }
 
   static JsonOut json(FitAnswer answer) {
-    Margin margin = answer.margin();
     return new JsonOut()
         .put("verdict", answer.verdict().code())
         .put("across_mm", answer.acrossMm())
@@ -197,7 +207,7 @@ final class FitWords {
         .put("dip_tilt_deg", answer.dipTiltDeg().orElse(null))
         .put("dips", answer.dips())
         .put("overlap_mm", answer.overlapMm().isPresent() ? answer.overlapMm().getAsDouble() : null)
-        .put("margin_mm", json(margin))
+        .put("margin_mm", margins(answer))
         .put("limited_by", answer.limitedBy().orElse(null))
         .put("cautions", answer.cautions())
         .put("two_dip_form", answer.twoDips().map(dips -> dips.form().words()).orElse(null))

@@ -164,9 +164,11 @@ public final class FitSheets {
       figures.add(new FitSheet.Figure("dips", Integer.toString(answer.dips())));
     }
     Margin margin = answer.margin();
-    figures.add(figure("length to spare", margin.lengthMm()));
+    if (!answer.space().anyLength()) {
+      figures.add(figure("length to spare", margin.lengthMm()));
+    }
     figures.add(figure("width to spare", margin.widthMm()));
-    figures.add(figure("depth to spare", margin.depthMm()));
+    figures.add(figure(answer.rules().upright() + " to spare", margin.depthMm()));
     answer.overlapMm().ifPresent(overlap -> figures.add(figure("overlap of the dips", overlap)));
     answer.lift().ifPresent(lift -> lift(figures, lift));
     return figures;

@@ -73,6 +73,11 @@ public record Body(Box box, List<Lay> lays, List<Point> points) {
         round(diameterMm, lengthMm));
   }
 
+  /** Whether it is round about one axis, the first side of its box. */
+  boolean round() {
+    return lays.stream().anyMatch(lay -> lay.side() instanceof DiscSilhouette);
+  }
+
   private static List<Point> round(double diameterMm, double lengthMm) {
     double radius = diameterMm / 2 / Math.cos(Math.PI / ROUND_SIDES);
     List<Silhouette.Corner> ring = new ArrayList<>();

@@ -71,13 +71,17 @@ final class Cautions {
     return words;
   }
 
-  static String hookLowersTheAngle(KettleWay way, double wantedDeg, double hangDeg) {
+  static String hookLowersTheAngle(
+      KettleWay way, FitRules rules, double wantedDeg, double hangDeg) {
+    Interval drain = rules.drainDeg();
+    boolean drains = hangDeg >= drain.min() && hangDeg <= drain.max();
     return "The hook of "
         + way.crane().map(Crane::name).orElse("the crane")
         + " is too low for "
         + deg(wantedDeg)
         + " degrees: hang at "
-        + deg(hangDeg);
+        + deg(hangDeg)
+        + (drains ? "" : ", where zinc runs off badly");
   }
 
   static List<String> lift(FitRequest request, KettleWay way, Optional<Lift> lift) {

@@ -29,6 +29,11 @@ public record FitRules(Interval drainDeg, double overlapMm, boolean twoDips) {
     }
   }
 
+  /** What the upright size is called there: a bath is deep, a room high. */
+  public String upright() {
+    return twoDips ? "depth" : "height";
+  }
+
   /** The same rules with another overlap. */
   public FitRules withOverlapMm(double otherMm) {
     return new FitRules(drainDeg, otherMm, twoDips);

@@ -8,6 +8,9 @@ import spangle.measure.Interval;
 
 /** Answers whether a part goes in, by every station on its way. */
 public final class KettleFit {
+  /** How finely an angle under a low hook is looked for, in each range. */
+  private static final int HOOK_STEPS = 400;
+
   private KettleFit() {}
 
   /** The answer for one kettle of which nothing else is known. */
@@ -32,16 +35,15 @@ public final class KettleFit {
     }
     Optional<Attitude> whole = WholeFit.best(request.body(), way.tightest(), request.rules());
     if (whole.isPresent()) {
-      Optional<FitAnswer> answer = whole(request, way, whole.get());
-      return answer.orElseGet(() -> no(request, way, others, craneOf(way)));
+      return whole(request, way, whole.get(), others);
     }
-    if (request.rules().twoDips()) {
-      Optional<FitAnswer> answer = twoDips(request, way);
-      if (answer.isPresent()) {
-        return answer.get();
-      }
-    }
-    return no(request, way, others, Optional.of(Bottleneck.of(request, way)));
+    Optional<TwoDips> dips =
+        request.rules().twoDips()
+            ? TwoDipSearch.find(request.body(), way.kettle(), request.rules().overlapMm())
+            : Optional.empty();
+    return dips.isPresent()
+        ? twoDips(request, way, dips.get(), others)
+        : no(request, way, others, Optional.of(Bottleneck.of(request, way)));
   }
 
   /**
@@ -68,35 +70,53 @@ public final class KettleFit {
     return answer(request.withRules(FitRules.ROOM), KettleWay.bare(room), List.of());
   }
 
-  private static Optional<FitAnswer> whole(FitRequest request, KettleWay way, Attitude attitude) {
+  private static FitAnswer whole(
+      FitRequest request, KettleWay way, Attitude attitude, List<UsableSpace> others) {
     double wanted = attitude.hangDeg(request.rules().drainDeg());
-    double hang = wanted;
-    Optional<Lift> lift = lift(request, way, attitude.side().uprightMm(wanted), 0);
-    if (lift.isPresent() && lift.get().hookMarginMm() < 0) {
-      hang = lowestDeg(attitude);
-      lift = lift(request, way, attitude.side().uprightMm(hang), 0);
-    }
+    double hang = way.crane().map(c -> underHook(attitude, wanted, c)).orElse(wanted);
+    Optional<Lift> lift = lift(request, way, attitude.side().uprightMm(hang), 0);
     if (lift.isPresent() && !lift.get().possible()) {
-      return Optional.empty();
+      return no(request, way, others, craneOf(way), lift);
     }
     List<String> cautions = new ArrayList<>(Cautions.whole(attitude, request.rules()));
     if (hang != wanted) {
-      cautions.add(Cautions.hookLowersTheAngle(way, wanted, hang));
+      cautions.add(Cautions.hookLowersTheAngle(way, request.rules(), wanted, hang));
     }
     cautions.addAll(Cautions.lift(request, way, lift));
-    return Optional.of(
-        new FitAnswer(
-            attitude.straight() ? Verdict.STRAIGHT : Verdict.TILTED,
-            way.tightest(),
-            request.rules(),
-            Optional.of(attitude),
-            Optional.empty(),
-            Optional.empty(),
-            hang,
-            lift,
-            Bottleneck.forWhole(request, way, attitude),
-            cautions,
-            List.of()));
+    return new FitAnswer(
+        attitude.straight() ? Verdict.STRAIGHT : Verdict.TILTED,
+        way.tightest(),
+        request.rules(),
+        Optional.of(attitude),
+        Optional.empty(),
+        Optional.empty(),
+        hang,
+        lift,
+        Bottleneck.forWhole(request, way, attitude),
+        cautions,
+        List.of());
+  }
+
+  /** The angle next to the wanted one at which the hook is high enough; the lowest if none is. */
+  private static double underHook(Attitude attitude, double wantedDeg, Crane crane) {
+    Silhouette side = attitude.side();
+    double most = crane.hookAboveRimMm() - Crane.OVER_RIM_MM - crane.slingMm();
+    if (side.uprightMm(wantedDeg) <= most) {
+      return wantedDeg;
+    }
+    double best = lowestDeg(attitude);
+    if (side.uprightMm(best) > most) {
+      return best;
+    }
+    for (Interval window : attitude.windowsDeg()) {
+      for (int step = 0; step <= HOOK_STEPS; step++) {
+        double deg = window.min() + window.width() * step / HOOK_STEPS;
+        if (side.uprightMm(deg) <= most && Math.abs(deg - wantedDeg) < Math.abs(best - wantedDeg)) {
+          best = deg;
+        }
+      }
+    }
+    return best;
   }
 
   /** The allowed angle at which the part hangs least high; heights are lowest at range ends. */
@@ -112,41 +132,48 @@ public final class KettleFit {
     return best;
   }
 
-  private static Optional<FitAnswer> twoDips(FitRequest request, KettleWay way) {
-    Optional<TwoDips> found =
-        TwoDipSearch.find(request.body(), way.kettle(), request.rules().overlapMm());
-    if (found.isEmpty() || Pickles.refusedBy(request, way, found.get()).isPresent()) {
-      return Optional.empty();
-    }
-    TwoDips dips = found.get();
+  private static FitAnswer twoDips(
+      FitRequest request, KettleWay way, TwoDips dips, List<UsableSpace> others) {
     double upright = dips.side().uprightMm(dips.hangDeg());
     double freeEnd = Math.max(0, upright - way.kettle().depthMm() - way.kettle().rimMm());
     Optional<Lift> lift = lift(request, way, upright, freeEnd);
+    Optional<String> refused = Pickles.refusedBy(request, way, dips);
+    if (refused.isPresent()) {
+      return no(request, way, others, refused, lift);
+    }
     if (lift.isPresent() && !lift.get().possible()) {
-      return Optional.empty();
+      return no(request, way, others, craneOf(way), lift);
     }
     List<String> cautions = new ArrayList<>(Cautions.twoDips(dips, freeEnd));
     cautions.addAll(Pickles.words(request, way));
     cautions.addAll(Cautions.lift(request, way, lift));
-    return Optional.of(
-        new FitAnswer(
-            Verdict.TWO_DIPS,
-            way.kettle(),
-            request.rules(),
-            Optional.empty(),
-            found,
-            Optional.empty(),
-            dips.hangDeg(),
-            lift,
-            Optional.of(Bottleneck.of(request, way)),
-            cautions,
-            List.of()));
+    return new FitAnswer(
+        Verdict.TWO_DIPS,
+        way.kettle(),
+        request.rules(),
+        Optional.empty(),
+        Optional.of(dips),
+        Optional.empty(),
+        dips.hangDeg(),
+        lift,
+        Optional.of(Bottleneck.of(request, way)),
+        cautions,
+        List.of());
   }
 
   private static FitAnswer no(
       FitRequest request, KettleWay way, List<UsableSpace> others, Optional<String> limitedBy) {
+    Silhouette nearest = Shortage.of(request.body(), way.tightest()).lay().side();
+    return no(request, way, others, limitedBy, lift(request, way, nearest.uprightMm(0), 0));
+  }
+
+  private static FitAnswer no(
+      FitRequest request,
+      KettleWay way,
+      List<UsableSpace> others,
+      Optional<String> limitedBy,
+      Optional<Lift> lift) {
     Shortage nearest = Shortage.of(request.body(), way.tightest());
-    Optional<Lift> lift = lift(request, way, nearest.lay().side().uprightMm(0), 0);
     return new FitAnswer(
         Verdict.NO,
         way.tightest(),

@@ -11,6 +11,9 @@ package spangle.fit;
  */
 public record UsableSpace(
     String name, double lengthMm, double widthMm, double depthMm, double rimMm) {
+  /** What a door alone takes in length: whatever comes. */
+  public static final double ANY_LENGTH_MM = 1e6;
+
   /** Rim taken where nobody measured it: common practice for a kettle kept at its usual mark. */
   public static final double USUAL_RIM_MM = 150;
 
@@ -20,6 +23,11 @@ public record UsableSpace(
     require(name, "width", widthMm);
     require(name, "depth", depthMm);
     require(name, "rim", rimMm);
+  }
+
+  /** Whether nothing bounds the length. */
+  public boolean anyLength() {
+    return lengthMm >= ANY_LENGTH_MM;
   }
 
   /** A space with the usual rim. */

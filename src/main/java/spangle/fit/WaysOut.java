@@ -3,13 +3,10 @@ package spangle.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spangle.measure.Box;
 import spangle.measure.Figures;
 
 /** What can be done with a part that does not go in. */
 final class WaysOut {
-  private static final int MOST_PIECES = 8;
-
   private WaysOut() {}
 
   static List<String> of(
@@ -21,12 +18,18 @@ final class WaysOut {
     List<String> words = new ArrayList<>();
     heavy(request, way, lift).ifPresent(words::add);
     if (nearest.margin().worstShortageMm() > 0) {
-      words.add("Missing: " + missing(nearest.margin()) + "; take off whatever can be detached");
-      split(request, way).ifPresent(words::add);
+      words.add(
+          "Missing"
+              + at(nearest.tiltDeg())
+              + ": "
+              + missing(request, nearest.margin())
+              + "; take off whatever can be detached");
+      twoDips(request, way, nearest).ifPresent(words::add);
+      Splits.words(request, way).ifPresent(words::add);
       words.add(
           (request.rules().twoDips() ? "A kettle" : "A room")
               + " that takes it straight: usable "
-              + needed(request.body().box(), way));
+              + needed(request, way));
     }
     others.stream()
         .filter(other -> KettleFit.answer(request, KettleWay.bare(other)).verdict() != Verdict.NO)
@@ -61,11 +64,33 @@ final class WaysOut {
         : Optional.empty();
   }
 
-  private static String missing(Margin margin) {
+  private static String at(double deg) {
+    return deg == 0 || deg == 90 ? "" : " at " + Figures.fixed(deg, 1) + " degrees";
+  }
+
+  /** What two dips lack, where that is less than what one lacks. */
+  private static Optional<String> twoDips(FitRequest request, KettleWay way, Shortage nearest) {
+    if (!request.rules().twoDips()) {
+      return Optional.empty();
+    }
+    TwoDipShortage dips =
+        TwoDipShortage.of(request.body().box(), way.kettle(), request.rules().overlapMm());
+    double shortage = dips.margin().worstShortageMm();
+    return shortage > 0 && shortage < nearest.margin().worstShortageMm()
+        ? Optional.of(
+            "Missing for two dips, "
+                + dips.form().words()
+                + at(dips.tiltDeg())
+                + ": "
+                + missing(request, dips.margin()))
+        : Optional.empty();
+  }
+
+  private static String missing(FitRequest request, Margin margin) {
     List<String> sides = new ArrayList<>();
     add(sides, margin.lengthMm(), "length");
     add(sides, margin.widthMm(), "width");
-    add(sides, margin.depthMm(), "depth");
+    add(sides, margin.depthMm(), request.rules().upright());
     return String.join(", ", sides);
   }
 
@@ -75,60 +100,17 @@ final class WaysOut {
     }
   }
 
-  /** The fewest equal pieces, cut square to one side, that go in whole. */
-  private static Optional<String> split(FitRequest request, KettleWay way) {
-    Box box = request.body().box();
-    for (int pieces = 2; pieces <= MOST_PIECES; pieces++) {
-      double[] sides = {box.longestMm(), box.middleMm(), box.shortestMm()};
-      for (int cut = 0; cut < 3; cut++) {
-        double whole = sides[cut];
-        double[] piece = sides.clone();
-        piece[cut] = whole / pieces;
-        Optional<Attitude> fits =
-            WholeFit.best(
-                Body.of(new Box(piece[0], piece[1], piece[2])), way.tightest(), request.rules());
-        if (fits.isPresent()) {
-          return Optional.of(
-              "Split it in "
-                  + pieces
-                  + " across its "
-                  + Figures.upTo(whole, 1)
-                  + " mm side: pieces up to "
-                  + Figures.upTo(largestCutMm(sides, cut, request, way), 0)
-                  + " mm go in whole; bolt or weld and repair the zinc after");
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static double largestCutMm(double[] sides, int cut, FitRequest request, KettleWay way) {
-    double fits = 0;
-    double fails = sides[cut];
-    double[] piece = sides.clone();
-    for (int i = 0; i < 40; i++) {
-      double middle = (fits + fails) / 2;
-      piece[cut] = middle;
-      if (WholeFit.best(
-              Body.of(new Box(piece[0], piece[1], piece[2])), way.tightest(), request.rules())
-          .isPresent()) {
-        fits = middle;
-      } else {
-        fails = middle;
-      }
-    }
-    return Math.floor(fits);
-  }
-
   /** The straight lay that asks for the least beyond what is there. */
-  private static String needed(Box box, KettleWay way) {
-    Shortage level = Shortage.level(Body.of(box), way.tightest());
+  private static String needed(FitRequest request, KettleWay way) {
+    Shortage level = Shortage.level(Body.of(request.body().box()), way.tightest());
     Silhouette side = level.lay().side();
     return Figures.upTo(side.alongMm(level.tiltDeg()), 0)
         + " x "
         + Figures.upTo(level.lay().acrossMm(), 0)
         + " x "
         + Figures.upTo(side.uprightMm(level.tiltDeg()), 0)
-        + " mm (length x width x depth)";
+        + " mm (length x width x "
+        + request.rules().upright()
+        + ")";
   }
 }
