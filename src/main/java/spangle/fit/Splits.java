@@ -62,13 +62,14 @@ final class Splits {
     int[][] pairs = {{0, 1}, {0, 2}, {1, 2}};
     for (int pieces = 4; pieces <= MOST_BOTH_WAYS; pieces++) {
       for (int one = 2; one <= pieces / 2; one++) {
-        if (pieces % one != 0) {
+        int other = pieces / one;
+        if (one * other != pieces) {
           continue;
         }
         for (int[] pair : pairs) {
           double[] piece = sidesMm.clone();
           piece[pair[0]] = sidesMm[pair[0]] / one;
-          piece[pair[1]] = sidesMm[pair[1]] / (pieces / one);
+          piece[pair[1]] = sidesMm[pair[1]] / other;
           if (goesIn(piece)) {
             return Optional.of(
                 "Split it in "
@@ -78,7 +79,7 @@ final class Splits {
                     + " across its "
                     + Figures.upTo(sidesMm[pair[0]], 1)
                     + " mm side and "
-                    + pieces / one
+                    + other
                     + " across its "
                     + Figures.upTo(sidesMm[pair[1]], 1)
                     + " mm side; such pieces go in whole; "

@@ -73,7 +73,12 @@ final class TwoDipSearch {
     List<TwoDips> found = new ArrayList<>();
     for (Interval angles :
         Angles.intersect(covered, EndOutRise.windowsDeg(space.lengthMm(), h, climb))) {
-      Margin margin = endOutMargin(w, l, h, angles.middle(), space, overlapMm);
+      double middle = angles.middle();
+      Margin margin =
+          new Margin(
+              space.lengthMm() - (h * Angles.sin(middle) + climb / Angles.tan(middle)),
+              space.widthMm() - w,
+              space.depthMm() - (reach * Angles.sin(middle) + h * Angles.cos(middle)));
       found.add(
           new TwoDips(
               TwoDips.Form.END_OUT,
@@ -86,16 +91,5 @@ final class TwoDipSearch {
               Optional.empty()));
     }
     return found;
-  }
-
-  /** Usable less needed of a box sloping over the rim at an angle. */
-  static Margin endOutMargin(
-      double w, double l, double h, double deg, UsableSpace space, double overlapMm) {
-    double reach = (l + overlapMm) / 2;
-    double climb = space.depthMm() + space.rimMm();
-    return new Margin(
-        space.lengthMm() - (h * Angles.sin(deg) + climb / Angles.tan(deg)),
-        space.widthMm() - w,
-        space.depthMm() - (reach * Angles.sin(deg) + h * Angles.cos(deg)));
   }
 }

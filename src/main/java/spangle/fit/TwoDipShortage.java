@@ -49,10 +49,17 @@ record TwoDipShortage(TwoDips.Form form, double tiltDeg, Margin margin) {
 
   private static TwoDipShortage endOut(
       double[] sides, int[] lay, double deg, UsableSpace space, double overlapMm) {
+    double l = sides[lay[1]];
+    double h = sides[lay[2]];
+    double depth = (l + overlapMm) / 2 * Angles.sin(deg) + h * Angles.cos(deg);
+    // A deeper bath has a higher rim over its floor: the length is that beside the depth needed.
+    double rim = Math.max(space.depthMm(), depth) + space.rimMm();
     return new TwoDipShortage(
         TwoDips.Form.END_OUT,
         deg,
-        TwoDipSearch.endOutMargin(
-            sides[lay[0]], sides[lay[1]], sides[lay[2]], deg, space, overlapMm));
+        new Margin(
+            space.lengthMm() - (h * Angles.sin(deg) + rim / Angles.tan(deg)),
+            space.widthMm() - sides[lay[0]],
+            space.depthMm() - depth));
   }
 }

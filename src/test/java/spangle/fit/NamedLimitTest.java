@@ -94,8 +94,9 @@ class NamedLimitTest {
   }
 
   /**
-   * A thin bar: a rim of 150 wants tan a = 2150 / 4000, 28.26 degrees; there half of it and the
-   * overlap, (8400 + 300) / 2 = 4350 mm, stand 4350 x 0.4734 = 2059 mm deep, 59 too much.
+   * A thin bar of 8400: half of it and of the overlap is 4350 mm. At an angle a the bath has to be
+   * D = 4350 sin a deep, and the bar leaves over the rim after (D + 150) / tan a = 4350 cos a + 150
+   * / tan a. At 28.7 degrees that is 2089 and 4090 mm: 89 and 90 more than there are.
    */
   @Test
   void whatAnEndOutBarLacksIsSaidAtItsAngle() {
@@ -103,16 +104,21 @@ class NamedLimitTest {
     assertThat(no.verdict()).isEqualTo(Verdict.NO);
     TwoDipShortage dips = TwoDipShortage.of(new Box(8400, 1, 1), KETTLE, 300);
     assertThat(dips.form()).isEqualTo(TwoDips.Form.END_OUT);
-    assertThat(dips.tiltDeg()).isBetween(27.0, 28.26);
-    assertThat(dips.margin().worstShortageMm()).isCloseTo(44, within(0.5));
+    assertThat(dips.tiltDeg()).isCloseTo(28.7, within(0.1));
+    assertThat(dips.margin().worstShortageMm()).isCloseTo(90, within(2.0));
     assertThat(no.waysOut())
-        .anyMatch(
-            words -> words.startsWith("Missing for two dips, end out at 28.0 degrees: 44 mm"));
-    // What it lacks is enough: a kettle larger by it covers the bar.
-    double more = dips.margin().worstShortageMm() + 1;
-    UsableSpace larger = UsableSpace.of("kettle", 4000 + more, 1000, 2000 + more);
-    assertThat(KettleFit.answer(FitRequest.of(new Box(8400, 1, 1)), larger).verdict())
-        .isEqualTo(Verdict.TWO_DIPS);
+        .anyMatch(words -> words.startsWith("Missing for two dips, end out at 28.7 degrees: "));
+    // A kettle larger by what is missing covers it, one by half of that does not.
+    for (double share : new double[] {0.5, 1}) {
+      UsableSpace larger =
+          UsableSpace.of(
+              "kettle",
+              4000 - share * dips.margin().lengthMm() + 0.01,
+              1000,
+              2000 - share * dips.margin().depthMm() + 0.01);
+      assertThat(KettleFit.answer(FitRequest.of(new Box(8400, 1, 1)), larger).verdict())
+          .isEqualTo(share == 1 ? Verdict.TWO_DIPS : Verdict.NO);
+    }
   }
 
   @Test
