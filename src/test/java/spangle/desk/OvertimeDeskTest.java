@@ -194,8 +194,8 @@ class OvertimeDeskTest {
     Overtime.Offer offer = made.report().overtime().offers().get(0);
 
     assertThat(TerminalSummary.of(made.report()))
-        .contains("overtime Mon 14:30 to ")
-        .contains("brings in " + offer.lotsIn() + " of " + made.plan().leftOut().size() + " lots");
+        .contains("overtime Mon 14:30-")
+        .contains(": " + offer.lotsIn() + " of " + made.plan().leftOut().size() + " lots");
     JsonNode kept = file(made).estimates().orElseThrow().path("overtime");
     assertThat(kept.path("state").asText()).isEqualTo("tried");
     JsonNode first = kept.path("offers").path(0);

@@ -43,7 +43,7 @@ public final class HangDrawing {
     }
   }
 
-  private static final Form UPRIGHT = new Form(760, 760, 640, 12, false, 18);
+  private static final Form UPRIGHT = new Form(760, 760, 520, 12, false, 27);
   private static final Form WIDE = new Form(800, 530, 420, 540, true, 20);
 
   /** Mean width of a character of ordinary text in a sans serif face, of its size. */

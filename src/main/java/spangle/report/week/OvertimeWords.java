@@ -32,13 +32,15 @@ public final class OvertimeWords {
     Overtime.Offer best = overtime.offers().get(0);
     String when =
         best.hours().size() == 1
-            ? hours(best.hours().get(0))
+            ? time.at(best.hours().get(0).startMin())
+                + "-"
+                + time.clock(best.hours().get(0).endMin())
             : "on " + Say.count(days(best), "day");
     return "overtime "
         + when
         + (best.lotsIn() > 0
-            ? " brings in " + best.lotsIn() + " of " + Say.count(overtime.lotsOut(), "lot")
-            : " saves " + Say.count(best.jobsInTime().size(), "late job"));
+            ? ": " + best.lotsIn() + " of " + Say.count(overtime.lotsOut(), "lot")
+            : ": " + Say.count(best.jobsInTime().size(), "late job") + " in time");
   }
 
   /** A sentence for each offer, or why there is none; nothing where nothing is late or left out. */
