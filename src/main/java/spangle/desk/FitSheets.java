@@ -165,10 +165,10 @@ public final class FitSheets {
     }
     Margin margin = answer.margin();
     if (!answer.space().anyLength()) {
-      figures.add(figure("length to spare", margin.lengthMm()));
+      figures.add(spare("length", margin.lengthMm()));
     }
-    figures.add(figure("width to spare", margin.widthMm()));
-    figures.add(figure(answer.rules().upright() + " to spare", margin.depthMm()));
+    figures.add(spare("width", margin.widthMm()));
+    figures.add(spare(answer.rules().upright(), margin.depthMm()));
     answer.overlapMm().ifPresent(overlap -> figures.add(figure("overlap of the dips", overlap)));
     answer.lift().ifPresent(lift -> lift(figures, lift));
     return figures;
@@ -185,6 +185,10 @@ public final class FitSheets {
                             + " of "
                             + Figures.fixed(lift.crane().massKg(), 0)
                             + " kg")));
+  }
+
+  private static FitSheet.Figure spare(String side, double mm) {
+    return figure(side + (mm < -5e-7 ? " MISSING" : " to spare"), Math.abs(mm));
   }
 
   private static FitSheet.Figure figure(String name, double mm) {

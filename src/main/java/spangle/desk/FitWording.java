@@ -21,7 +21,10 @@ final class FitWording {
   /** How it hangs. */
   static String attitude(FitAnswer answer) {
     return switch (answer.verdict()) {
-      case STRAIGHT -> "goes in straight; hang at an angle that drains";
+      case STRAIGHT ->
+          answer.rules().twoDips()
+              ? "goes in straight; hang at an angle that drains"
+              : "goes in straight";
       case TILTED ->
           "tilted "
               + windows(answer)

@@ -72,7 +72,11 @@ public final class KettleFit {
 
   private static FitAnswer whole(
       FitRequest request, KettleWay way, Attitude attitude, List<UsableSpace> others) {
-    double wanted = attitude.hangDeg(request.rules().drainDeg());
+    // Nothing runs off in a room: what goes in straight stands straight.
+    double wanted =
+        request.rules().twoDips()
+            ? attitude.hangDeg(request.rules().drainDeg())
+            : attitude.statedDeg();
     double hang = way.crane().map(c -> underHook(attitude, wanted, c)).orElse(wanted);
     Optional<Lift> lift = lift(request, way, attitude.side().uprightMm(hang), 0);
     if (lift.isPresent() && !lift.get().possible()) {

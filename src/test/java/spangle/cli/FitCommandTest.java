@@ -343,4 +343,41 @@ class FitCommandTest {
     }
     throw new AssertionError("no gate " + word);
   }
+
+  /** A door bounds no length: none is told, and the drawing is as long as the part. */
+  @Test
+  void aDoorTellsWidthAndHeightOnly(@TempDir Path folder) throws IOException {
+    JsonNode answer = bare("--door", "1000x2000mm", "--size", "2500x1100x900mm");
+    assertThat(answer.get("verdict").asText()).isEqualTo("straight");
+    assertThat(answer.get("margin_mm").get("length").isNull()).isTrue();
+    assertThat(answer.get("margin_mm").get("width").asDouble()).isEqualTo(100);
+    assertThat(answer.get("margin_mm").get("depth").asDouble()).isEqualTo(900);
+    // Nothing runs off in a room: it stands straight.
+    assertThat(answer.get("hang_deg").asDouble()).isZero();
+
+    Path sheet = folder.resolve("door.html");
+    Screen screen = new Screen();
+    screen.fit("--door", "1000x2000mm", "--size", "2500x2100x900mm", "--out", sheet.toString());
+    assertThat(screen.out.toString())
+        .contains("length any, width 100 mm, height -100 mm", "Missing: 100 mm of height");
+    assertThat(Files.readString(sheet))
+        .contains("a door, 2000 high", "height MISSING", "100 mm")
+        .doesNotContain("1000000", "997500", "drains", "length to spare");
+  }
+
+  /** Of exactly the usable size there is one angle, and it is told as one. */
+  @Test
+  void oneAngleIsToldAsOne() {
+    Screen screen = new Screen();
+    screen.fit("--kettle", "usable", "3.7x1.1x1.9m", "--size", "3700x1100x1900mm");
+    assertThat(screen.out.toString()).contains("at 0.0 degrees only");
+  }
+
+  /** Two dips are the kettle's doing: a better answer would need another. */
+  @Test
+  void twoDipsNameWhatLimitsThem() {
+    Screen screen = new Screen();
+    screen.fit("--kettle", "usable", "3.7x1.1x1.9m", "--size", "3700x1100x3500mm");
+    assertThat(screen.out.toString()).contains("TWO-DIPS: turned over", "Limited by: kettle");
+  }
 }

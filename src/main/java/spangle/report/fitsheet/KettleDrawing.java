@@ -46,7 +46,7 @@ public final class KettleDrawing {
     this.tallest = low ? SHEET_TALLEST : PAGE_TALLEST;
     this.size = low ? SHEET_SIZE : PAGE_SIZE;
     this.holes = holes;
-    UsableSpace space = answer.space();
+    UsableSpace space = drawnSpace(answer);
     boolean liquid = answer.rules().twoDips();
     this.tank = Tank.of(space, kettle, liquid);
     this.lines = new TankLines(pencil, tank, size);
@@ -121,6 +121,21 @@ public final class KettleDrawing {
     end(fromEnd);
     return pencil.svg(
         WIDTH, floor + 2 * size + 22, answer.verdict().code() + ", " + String.join(", ", titles));
+  }
+
+  /** Of a door only so much length is drawn as the part has. */
+  private static UsableSpace drawnSpace(FitAnswer answer) {
+    UsableSpace space = answer.space();
+    if (!space.anyLength()) {
+      return space;
+    }
+    double part =
+        answer
+            .whole()
+            .map(w -> w.side().alongMm(answer.hangDeg()))
+            .or(() -> answer.nearest().map(n -> n.lay().side().alongMm(n.tiltDeg())))
+            .orElse(space.depthMm());
+    return new UsableSpace(space.name(), part, space.widthMm(), space.depthMm(), space.rimMm());
   }
 
   private Optional<Outline> part() {
@@ -211,9 +226,9 @@ public final class KettleDrawing {
         size - 3,
         "middle",
         false,
-        "usable "
-            + mm(tank.usable().lengthMm())
-            + " long, "
+        (answer.space().anyLength()
+                ? "a door, "
+                : "usable " + mm(tank.usable().lengthMm()) + " long, ")
             + mm(tank.usable().depthMm())
             + (tank.liquid() ? " deep" : " high"));
     if (tank.liquid()) {
@@ -226,15 +241,16 @@ public final class KettleDrawing {
     double depth = tank.usable().depthMm();
     double along = length - (outline.right() - outline.left());
     double down = depth - (outline.high() - outline.low());
-    double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
+    double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 3 - 0.9 * size;
     pencil.measure(
         view.x(outline.left()),
         y,
         view.x(outline.right()),
         y,
         size - 3,
-        mm(outline.right() - outline.left()) + spare(along));
-    double x = view.x(Math.max(length, outline.right()) + tank.endMm()) + 17;
+        mm(outline.right() - outline.left()) + (answer.space().anyLength() ? "" : spare(along)));
+    // So far off that the white around its words leaves the wall whole.
+    double x = view.x(Math.max(length, outline.right()) + tank.endMm()) + 5 + 0.85 * size;
     pencil.measure(
         x,
         view.y(outline.high()),
@@ -284,11 +300,16 @@ public final class KettleDrawing {
           rolled.isPresent() ? "3 3" : "");
       rolled.ifPresent(r -> pencil.shape(view.of(r.corners()), "#e4e4e4", 2.6, ""));
       lines.zinc(view, width, tank.sideMm());
-      double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 20;
+      double y = view.y(tank.edgeMm() + Math.max(0, overEdgeMm())) - 3 - 0.9 * size;
       pencil.measure(
           view.x((width - across) / 2), y, view.x((width + across) / 2), y, size - 3, mm(across));
       pencil.words(
-          view.x(width / 2), y - 22, size - 3, "middle", false, spare(width - across).substring(2));
+          view.x(width / 2),
+          y - size,
+          size - 3,
+          "middle",
+          false,
+          spare(width - across).substring(2));
     }
     pencil.words(
         view.x(width / 2),
