@@ -23,16 +23,28 @@ import spangle.report.week.KitStatus;
  * @param name what is counted, in words
  * @param before in the first plan
  * @param after in the second plan
- * @param lessIsBetter whether a smaller figure is the better one
+ * @param good which figure is the better one
  */
-public record Balance(String name, double before, double after, boolean lessIsBetter) {
+public record Balance(String name, double before, double after, Good good) {
+  /** Which of two figures is the better one. */
+  public enum Good {
+    /** The smaller. */
+    LESS,
+    /** The larger. */
+    MORE,
+    /** Neither: it goes with how much work is in the week. */
+    NEITHER
+  }
 
-  /** Better, worse or the same, for the second plan. */
+  /** Better, worse or the same, for the second plan; more or less where neither is better. */
   public String verdict() {
     if (before == after) {
       return "same";
     }
-    return (after < before) == lessIsBetter ? "better" : "worse";
+    if (good == Good.NEITHER) {
+      return after < before ? "less" : "more";
+    }
+    return (after < before) == (good == Good.LESS) ? "better" : "worse";
   }
 
   static List<Balance> of(
@@ -42,22 +54,25 @@ public record Balance(String name, double before, double after, boolean lessIsBe
       Map<String, PartFate> fatesAfter) {
     PlanFigures a = before.plan().figures();
     PlanFigures b = after.plan().figures();
+    // What is spent says something of a plan only where both do the same work.
+    boolean same = left(fatesBefore) == left(fatesAfter);
+    Good spent = same ? Good.LESS : Good.NEITHER;
     List<Balance> rows = new ArrayList<>();
     rows.add(
-        new Balance("parts late or not in the week", late(fatesBefore), late(fatesAfter), true));
-    rows.add(new Balance("pieces not in the week", left(fatesBefore), left(fatesAfter), true));
-    rows.add(new Balance("sets of kits complete", sets(before), sets(after), false));
-    rows.add(new Balance("kits complete on time", onTime(before), onTime(after), false));
-    rows.add(new Balance("hours in ovens and kettle", hours(before), hours(after), true));
-    rows.add(new Balance("kg sent to another firm", sentKg(before), sentKg(after), true));
-    rows.add(new Balance("money other firms ask for it", money(before), money(after), true));
+        new Balance("parts late or not in the week", late(fatesBefore), late(fatesAfter), Good.LESS));
+    rows.add(new Balance("pieces not in the week", left(fatesBefore), left(fatesAfter), Good.LESS));
+    rows.add(new Balance("sets of kits complete", sets(before), sets(after), Good.MORE));
+    rows.add(new Balance("kits complete on time", onTime(before), onTime(after), Good.MORE));
+    rows.add(new Balance("hours in ovens and kettle", hours(before), hours(after), spent));
+    rows.add(new Balance("kg sent to another firm", sentKg(before), sentKg(after), spent));
+    rows.add(new Balance("money other firms ask for it", money(before), money(after), spent));
     rows.add(
-        new Balance("kg of the shop's own zinc on the work", zincKg(before), zincKg(after), true));
-    rows.add(new Balance("colour changes", a.colourChanges(), b.colourChanges(), true));
+        new Balance("kg of the shop's own zinc on the work", zincKg(before), zincKg(after), spent));
+    rows.add(new Balance("colour changes", a.colourChanges(), b.colourChanges(), Good.LESS));
     rows.add(
         new Balance(
-            "minutes changing oven settings", a.settingMinutes(), b.settingMinutes(), true));
-    rows.add(new Balance("loads to hang", a.loads(), b.loads(), true));
+            "minutes changing oven settings", a.settingMinutes(), b.settingMinutes(), Good.LESS));
+    rows.add(new Balance("loads to hang", a.loads(), b.loads(), spent));
     return rows;
   }
 
@@ -129,8 +144,9 @@ public record Balance(String name, double before, double after, boolean lessIsBe
 
   /** Such as "colour changes: 22, was 25 (better)". */
   public String words() {
+    String verdict = good == Good.NEITHER ? "not the same work" : verdict();
     return String.format(
-        Locale.ROOT, "%s: %s, was %s (%s)", name, figure(after), figure(before), verdict());
+        Locale.ROOT, "%s: %s, was %s (%s)", name, figure(after), figure(before), verdict);
   }
 
   private static String figure(double value) {

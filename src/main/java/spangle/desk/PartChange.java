@@ -75,7 +75,7 @@ public record PartChange(
               is,
               shift.orElse(0),
               was.late(),
-              is.doneWords() + " (before: " + was.doneWords() + ")" + due(is)));
+              is.doneWords() + " (before: " + was.shortWords() + ")" + due(is)));
       return;
     }
     boolean turns = was.late() != is.late();
@@ -89,7 +89,9 @@ public record PartChange(
               is,
               shift.getAsInt(),
               was.late(),
-              is.doneWords()
+              inWeek(is)
+                  + "done "
+                  + DayWords.of(is.endMin().orElse(0))
                   + ", "
                   + DayWords.length(Math.abs(shift.getAsInt()))
                   + " "
@@ -98,6 +100,13 @@ public record PartChange(
                   + DayWords.of(was.endMin().orElse(0))
                   + due(is)));
     }
+  }
+
+  /** Where some are left out in both plans: of which pieces it speaks. */
+  private static String inWeek(PartFate is) {
+    return is.leftOut() == 0
+        ? ""
+        : is.planned() + " of " + (is.planned() + is.leftOut()) + " pieces, the others in no plan, ";
   }
 
   private static OptionalInt shift(PartFate was, PartFate is) {
@@ -110,7 +119,8 @@ public record PartChange(
     if (is.planned() + is.leftOut() == 0) {
       return "";
     }
-    boolean past = is.endMin().isPresent() && is.endMin().getAsInt() > is.dueMin();
+    boolean past =
+        is.leftOut() == 0 && is.endMin().isPresent() && is.endMin().getAsInt() > is.dueMin();
     String due = "due " + DayWords.due(is.dueMin());
     return past
         ? "; late by " + DayWords.length(is.endMin().getAsInt() - is.dueMin()) + ", " + due

@@ -22,6 +22,8 @@ import spangle.report.week.WeekIndex;
  * @param endMin when the last of them is finished; empty where none is
  * @param leftOut pieces that do not fit into the week
  * @param why why, in words; empty where all fit
+ * @param earliestMin when the last of those left out can be had; empty where none has a date
+ * @param undated pieces left out of which nobody can say when
  * @param held pieces behind a shut gate
  */
 public record PartFate(
@@ -33,6 +35,8 @@ public record PartFate(
     OptionalInt endMin,
     int leftOut,
     String why,
+    OptionalInt earliestMin,
+    int undated,
     int held) {
 
   /** All parts of a plan by job and part. */
@@ -44,20 +48,14 @@ public record PartFate(
     for (LoadPlace place : index.loads()) {
       for (Lot lot : place.lots()) {
         if (lot.lastLeg()) {
-          add(fates, lot, lot.pieces(), OptionalInt.of(place.endMin()), 0, "");
+          add(fates, planned(lot, place.endMin()));
         }
       }
     }
     for (LeftOut left : file.plan().leftOut()) {
       Lot lot = lots.get(left.lotId());
       if (lot != null && lot.lastLeg()) {
-        add(
-            fates,
-            lot,
-            0,
-            OptionalInt.empty(),
-            lot.pieces(),
-            firstReason(file, lot, left) + earliest(left));
+        add(fates, leftOut(lot, firstReason(file, lot, left), left.earliestMin()));
       }
     }
     file.gates().stream().filter(gate -> !gate.open()).forEach(gate -> hold(fates, gate));
@@ -92,12 +90,38 @@ public record PartFate(
     return why;
   }
 
-  private static void add(
-      Map<String, PartFate> fates, Lot lot, int planned, OptionalInt end, int leftOut, String why) {
-    PartFate one =
-        new PartFate(
-            lot.jobId(), lot.partId(), lot.label(), lot.dueMin(), planned, end, leftOut, why, 0);
-    fates.merge(spangle.desk.WeekIndex.key(lot.jobId(), lot.partId()), one, PartFate::plus);
+  private static void add(Map<String, PartFate> fates, PartFate one) {
+    fates.merge(spangle.desk.WeekIndex.key(one.jobId, one.partId), one, PartFate::plus);
+  }
+
+  private static PartFate planned(Lot lot, int endMin) {
+    return new PartFate(
+        lot.jobId(),
+        lot.partId(),
+        lot.label(),
+        lot.dueMin(),
+        lot.pieces(),
+        OptionalInt.of(endMin),
+        0,
+        "",
+        OptionalInt.empty(),
+        0,
+        0);
+  }
+
+  private static PartFate leftOut(Lot lot, String why, OptionalInt earliestMin) {
+    return new PartFate(
+        lot.jobId(),
+        lot.partId(),
+        lot.label(),
+        lot.dueMin(),
+        0,
+        OptionalInt.empty(),
+        lot.pieces(),
+        why,
+        earliestMin,
+        earliestMin.isEmpty() ? lot.pieces() : 0,
+        0);
   }
 
   private static void hold(Map<String, PartFate> fates, Gate gate) {
@@ -112,24 +136,30 @@ public record PartFate(
             OptionalInt.empty(),
             0,
             gate.words(),
+            OptionalInt.empty(),
+            0,
             gate.pieces()));
   }
 
   private PartFate plus(PartFate more) {
-    OptionalInt last =
-        endMin.isPresent() && more.endMin.isPresent()
-            ? OptionalInt.of(Math.max(endMin.getAsInt(), more.endMin.getAsInt()))
-            : endMin.isPresent() ? endMin : more.endMin;
     return new PartFate(
         jobId,
         partId,
         label,
         Math.max(dueMin, more.dueMin),
         planned + more.planned,
-        last,
+        later(endMin, more.endMin),
         leftOut + more.leftOut,
         why.isEmpty() ? more.why : why,
+        later(earliestMin, more.earliestMin),
+        undated + more.undated,
         held + more.held);
+  }
+
+  private static OptionalInt later(OptionalInt a, OptionalInt b) {
+    return a.isPresent() && b.isPresent()
+        ? OptionalInt.of(Math.max(a.getAsInt(), b.getAsInt()))
+        : a.isPresent() ? a : b;
   }
 
   /** Whether any piece is finished late or not in this week at all. */
@@ -142,17 +172,43 @@ public record PartFate(
     return jobId + " " + label;
   }
 
-  /** When it is finished, in words. */
+  /** All pieces of which this plan says something. */
+  private int pieces() {
+    return planned + leftOut;
+  }
+
+  /** When its last piece is finished, or how many are not in the week and why. */
   String doneWords() {
     if (held > 0 && planned == 0) {
       return "held: " + why;
     }
-    if (endMin.isEmpty()) {
-      return "not in this week: " + why;
+    if (leftOut == 0) {
+      return "done " + DayWords.of(endMin.orElse(0));
     }
-    String done = "done " + DayWords.of(endMin.getAsInt());
-    return leftOut == 0
-        ? done
-        : planned + " of " + (planned + leftOut) + " pieces " + done + ", the rest: " + why;
+    return leftOutWords() + ": " + why + earliestWords();
+  }
+
+  /** The same without the reason. */
+  String shortWords() {
+    if (held > 0 && planned == 0) {
+      return "held";
+    }
+    return leftOut == 0 ? "done " + DayWords.of(endMin.orElse(0)) : leftOutWords();
+  }
+
+  private String leftOutWords() {
+    return planned == 0
+        ? "not in this week"
+        : leftOut + " of " + pieces() + " pieces not in this week";
+  }
+
+  /** When the last of them can be had, as far as that is known. */
+  private String earliestWords() {
+    if (earliestMin.isEmpty()) {
+      return "";
+    }
+    return "; earliest "
+        + DayWords.of(earliestMin.getAsInt())
+        + (undated == 0 ? "" : " but for " + undated + " of which nobody can say");
   }
 }

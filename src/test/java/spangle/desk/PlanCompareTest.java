@@ -9,6 +9,7 @@ import static spangle.plan.PlanFixtures.yard;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import spangle.plan.Brief;
 import spangle.plan.Kit;
@@ -115,6 +116,87 @@ class PlanCompareTest {
     assertThat(row(lost, "pieces not in the week").verdict()).isEqualTo("worse");
     assertThat(won.parts()).singleElement().extracting(PartChange::kind).isEqualTo("more");
     assertThat(row(won, "parts late or not in the week").verdict()).isEqualTo("better");
+  }
+
+  @Test
+  void aPartOfSeveralLotsIsDoneWithItsLastPieceAndWhatIsLeftOutIsCounted() {
+    Brief three =
+        yard()
+            .lots(
+                powderLot("a").of("job-p", "part").due(800),
+                powderLot("b").of("job-p", "part").due(800),
+                powderLot("c").of("job-p", "part").due(800))
+            .build();
+    PlannedBatch first = simpleBake("oven-1 #1", "P01", 360, "a");
+    PlannedBatch second = simpleBake("oven-1 #2", "P02", 420, "b");
+    PlannedBatch third = simpleBake("oven-1 #3", "P03", 780, "c");
+    int monday = 7 * 1440;
+    PlanFile one =
+        of(
+            three,
+            plan(
+                List.of(first),
+                List.of(
+                    new LeftOut("b", "no-time", "no room", OptionalInt.of(monday + 900)),
+                    new LeftOut("c", "no-time", "no room", OptionalInt.of(monday + 600)))));
+    PlanFile two =
+        of(
+            three,
+            plan(
+                List.of(first, second),
+                List.of(new LeftOut("c", "no-time", "no room", OptionalInt.empty()))));
+    PlanFile all = of(three, plan(List.of(first, second, third), List.of()));
+
+    assertThat(words(one, all))
+        .containsExactly(
+            "job-p lot a: done Monday 13:40 (before: 8 of 12 pieces not in this week); late by 20"
+                + " min, due Monday 13:20");
+    assertThat(words(all, one))
+        .containsExactly(
+            "job-p lot a: 8 of 12 pieces not in this week: no room; earliest Monday of week 2 15:00"
+                + " (before: done Monday 13:40); due Monday 13:20");
+    assertThat(words(one, two))
+        .containsExactly(
+            "job-p lot a: 4 of 12 pieces not in this week: no room (before: 8 of 12 pieces not in"
+                + " this week); due Monday 13:20");
+    assertThat(
+            words(
+                one,
+                of(
+                    three,
+                    plan(
+                        List.of(simpleBake("oven-1 #1", "P01", 420, "a")),
+                        List.of(leftOut("b"), leftOut("c"))))))
+        .containsExactly(
+            "job-p lot a: 4 of 12 pieces, the others in no plan, done Monday 07:40, 1 h later than"
+                + " Monday 06:40; due Monday 13:20");
+  }
+
+  @Test
+  void whatIsSpentIsNoMeasureWhereTheWorkIsNotTheSame() {
+    PlanFile less = file(List.of(simpleBake("oven-1 #1", "P01", 360, "a")), leftOut("b"), leftOut("c"));
+    Balance hours = row(PlanCompare.of(less, at(360, 420, 480)), "hours in ovens and kettle");
+
+    assertThat(hours.words()).isEqualTo("hours in ovens and kettle: 1, was 0.3 (not the same work)");
+    assertThat(hours.verdict()).isEqualTo("more");
+  }
+
+  private static PlanFile of(Brief brief, Plan plan) {
+    return new PlanFile(
+        PlanFile.FORMAT,
+        "A",
+        "..",
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        brief,
+        plan,
+        List.of(),
+        Optional.empty());
+  }
+
+  private static List<String> words(PlanFile before, PlanFile after) {
+    return PlanCompare.of(before, after).parts().stream().map(PartChange::words).toList();
   }
 
   private static Balance row(PlanCompare.Difference difference, String name) {
