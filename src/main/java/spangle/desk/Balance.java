@@ -59,7 +59,8 @@ public record Balance(String name, double before, double after, Good good) {
     Good spent = same ? Good.LESS : Good.NEITHER;
     List<Balance> rows = new ArrayList<>();
     rows.add(
-        new Balance("parts late or not in the week", late(fatesBefore), late(fatesAfter), Good.LESS));
+        new Balance(
+            "parts late or not in the week", late(fatesBefore), late(fatesAfter), Good.LESS));
     rows.add(new Balance("pieces not in the week", left(fatesBefore), left(fatesAfter), Good.LESS));
     rows.add(new Balance("sets of kits complete", sets(before), sets(after), Good.MORE));
     rows.add(new Balance("kits complete on time", onTime(before), onTime(after), Good.MORE));

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.brief.PreparedWeek;
 import spangle.plan.Brief;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
+import spangle.plan.clock.Loss;
 import spangle.solve.Freedom;
 import spangle.solve.Inserted;
 import spangle.solve.Inserter;
@@ -18,18 +21,24 @@ import spangle.solve.Inserter;
 /**
  * When what does not fit into a week can be had: lots left out are put behind it, one after the
  * other, in the order they are due, into the hours of the weeks that follow. A lot that lacks
- * material which nobody has ordered gets no date.
+ * material is put where that can be here, ordered now with its lead time where nobody has.
  */
 final class EarliestDates {
   private static final int MORE_DAYS = 14;
+  private static final String NO_SUPPLY = Loss.NO_SUPPLY.code();
 
   /** Lots left out times all lots: beyond this the dates would cost more than the plan. */
   private static final long MOST = 50_000;
 
   private EarliestDates() {}
 
-  /** The same plan; what it leaves out has its earliest date where there is one. */
-  static Plan in(PreparedWeek week, Plan plan) {
+  /**
+   * The same plan; what it leaves out has its earliest date where there is one. What waits for
+   * material has it with the delivery that brings it, on order or ordered at once, and names it.
+   *
+   * @param atMin now, minute of the week
+   */
+  static Plan in(PreparedWeek week, Plan plan, int atMin) {
     if (plan.leftOut().isEmpty()
         || (long) plan.leftOut().size() * week.brief().lots().size() > MOST) {
       return plan;
@@ -37,25 +46,59 @@ final class EarliestDates {
     int end = week.brief().horizonMin();
     Map<String, LeftOut> left = new HashMap<>();
     plan.leftOut().forEach(l -> left.put(l.lotId(), l));
+    List<Lot> waiting = week.brief().lots().stream().filter(l -> left.containsKey(l.id())).toList();
+    List<Reorder> orders = Reorder.of(week.input(), week.brief(), plan, waiting, atMin);
     List<Lot> lots =
         week.brief().lots().stream()
-            .map(l -> left.containsKey(l.id()) ? LaterWeek.notBefore(l, end) : l)
+            .map(l -> waits(left.get(l.id())) ? LaterWeek.notBefore(l, end) : l)
             .toList();
-    Brief longer =
-        LaterWeek.behind(week.brief(), LaterWeek.of(week.input(), MORE_DAYS).brief(), lots);
-    Map<String, Integer> ends = ends(longer, plan, left);
+    Brief stocked =
+        BriefChange.supplies(week.brief(), Reorder.with(orders, week.brief().supplies()));
+    Brief longer = LaterWeek.behind(stocked, LaterWeek.of(week.input(), MORE_DAYS).brief(), lots);
+    Map<String, Integer> ends = new HashMap<>();
+    Plan filled = filled(longer, plan, left, ends);
     List<LeftOut> dated = new ArrayList<>();
     for (LeftOut l : plan.leftOut()) {
       Integer at = ends.get(l.lotId());
+      boolean lacks = l.code().equals(NO_SUPPLY);
       dated.add(
           new LeftOut(
-              l.lotId(), l.code(), l.reason(), at == null ? l.earliestMin() : OptionalInt.of(at)));
+              l.lotId(),
+              l.code(),
+              l.reason() + (lacks ? delivery(longer, filled, orders, l, at != null) : ""),
+              at == null ? l.earliestMin() : OptionalInt.of(at)));
     }
     return new Plan(plan.batches(), dated, plan.figures(), plan.solve());
   }
 
-  private static Map<String, Integer> ends(Brief longer, Plan plan, Map<String, LeftOut> left) {
-    Map<String, Integer> ends = new HashMap<>();
+  /** What found no room waits for the week after; what lacks material only for that. */
+  private static boolean waits(@Nullable LeftOut left) {
+    return left != null && !left.code().equals(NO_SUPPLY);
+  }
+
+  /** Which delivery lets it run. */
+  private static String delivery(
+      Brief longer, Plan filled, List<Reorder> orders, LeftOut left, boolean found) {
+    Lot lot =
+        longer.lots().stream().filter(l -> l.id().equals(left.lotId())).findFirst().orElseThrow();
+    Optional<Reorder> ordered =
+        orders.stream().filter(o -> o.coating().id().equals(lot.finish().materialId())).findFirst();
+    if (!found) {
+      return "";
+    }
+    return ordered
+        .map(o -> "; it can be done " + o.words())
+        .or(
+            () ->
+                new Conditions(longer)
+                    .of(filled, Set.of(lot.id())).stream()
+                        .findFirst()
+                        .map(words -> "; it can be done " + words))
+        .orElse("");
+  }
+
+  private static Plan filled(
+      Brief longer, Plan plan, Map<String, LeftOut> left, Map<String, Integer> ends) {
     Plan base = plan;
     for (List<String> chain : WaitingChains.of(longer.lots(), left.keySet())) {
       Optional<Inserted> made = new Inserter(longer, base).insert(chain, Freedom.NOTHING_MOVES);
@@ -64,6 +107,6 @@ final class EarliestDates {
         chain.forEach(id -> ends.put(id, made.get().endMin()));
       }
     }
-    return ends;
+    return base;
   }
 }

@@ -3,12 +3,9 @@ package spangle.desk;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import spangle.intake.brief.PreparedWeek;
-import spangle.intake.week.Coating;
 import spangle.intake.week.WeekInput;
 import spangle.plan.Brief;
 import spangle.plan.Lot;
@@ -72,20 +69,13 @@ final class OfferSearch {
   }
 
   /** The kept plan's brief, the new lots, and more of what they draw where it is ordered now. */
-  private Brief joined(List<Lot> wanted, List<Supply.Arrival> ordered) {
+  private Brief joined(List<Lot> wanted, List<Reorder> ordered) {
     Brief b = kept.brief();
     boolean underWay = !b.frozen().isEmpty();
     List<Lot> all = new ArrayList<>(b.lots());
     all.addAll(wanted);
-    List<Supply> supplies = new ArrayList<>();
     boolean boxesKept = b.supplies().stream().anyMatch(s -> !s.keptLot().isEmpty());
-    for (Supply supply : underWay || boxesKept ? b.supplies() : week.brief().supplies()) {
-      List<Supply.Arrival> arrivals = new ArrayList<>(supply.arrivals());
-      ordered.stream()
-          .filter(a -> supply.keptLot().isEmpty() && a.lot().equals(supply.materialId()))
-          .forEach(arrivals::add);
-      supplies.add(supply.with(arrivals));
-    }
+    List<Supply> stock = underWay || boxesKept ? b.supplies() : week.brief().supplies();
     return new Brief(
         b.name(),
         b.monday(),
@@ -94,7 +84,7 @@ final class OfferSearch {
         underWay ? b.carriers() : week.brief().carriers(),
         all,
         b.kits(),
-        supplies,
+        Reorder.with(ordered, stock),
         b.goals(),
         b.frozen(),
         b.announced(),
@@ -112,8 +102,8 @@ final class OfferSearch {
       Set<String> jobs,
       List<Promise.Offer> offers,
       List<String> lacking) {
-    List<String> conditions = new ArrayList<>();
-    List<Supply.Arrival> ordered = orders(brief, wanted, conditions);
+    List<Reorder> ordered = Reorder.of(input, brief, kept.plan(), wanted, atMin);
+    List<String> conditions = ordered.stream().map(Reorder::words).toList();
     int end = brief.horizonMin();
     Brief within = joined(wanted, ordered);
     if (!ordered.isEmpty()) {
@@ -183,34 +173,5 @@ final class OfferSearch {
         .insert(ids(wanted), Freedom.DATES_MAY_SLIP)
         .map(i -> maker.offer(Freedom.DATES_MAY_SLIP, brief, i, ids(wanted), jobs, List.of()))
         .filter(o -> worthSaying(o, sure));
-  }
-
-  /** What the new lots lack, ordered at once: whole packs after the lead time. */
-  private List<Supply.Arrival> orders(Brief brief, List<Lot> wanted, List<String> conditions) {
-    List<Supply.Arrival> ordered = new ArrayList<>();
-    Conditions stock = new Conditions(brief);
-    Set<String> materials = new TreeSet<>();
-    wanted.forEach(l -> materials.add(l.finish().materialId()));
-    for (Coating coating : input.catalogue().coatings().toList()) {
-      double lacks =
-          materials.contains(coating.id()) ? stock.shortBy(kept.plan(), wanted, coating.id()) : 0;
-      if (lacks > 0) {
-        double pack = coating.stock().pack();
-        double amount = pack > 0 ? Math.ceil(lacks / pack - 1e-9) * pack : lacks;
-        int at = LaterWeek.workingDaysAfter(brief.monday(), atMin, coating.stock().leadDays());
-        ordered.add(new Supply.Arrival(at, amount, coating.id()));
-        conditions.add(
-            String.format(
-                Locale.ROOT,
-                "if %.1f %s more of %s, ordered %s, arrive by %s (%d working days)",
-                amount,
-                stock.unit(coating.id()),
-                coating.name(),
-                DayWords.of(atMin).replaceFirst(" [0-9:]+$", ""),
-                DayWords.of(at),
-                coating.stock().leadDays()));
-      }
-    }
-    return ordered;
   }
 }

@@ -106,7 +106,10 @@ public record PartChange(
   private static String inWeek(PartFate is) {
     return is.leftOut() == 0
         ? ""
-        : is.planned() + " of " + (is.planned() + is.leftOut()) + " pieces, the others in no plan, ";
+        : is.planned()
+            + " of "
+            + (is.planned() + is.leftOut())
+            + " pieces, the others in no plan, ";
   }
 
   private static OptionalInt shift(PartFate was, PartFate is) {

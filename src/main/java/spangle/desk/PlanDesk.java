@@ -146,7 +146,9 @@ public final class PlanDesk {
                     HalfRoute.said(
                         week.brief(),
                         EarliestDates.in(
-                            week, solver.solve(week.brief(), start.batches(), options, progress))));
+                            week,
+                            solver.solve(week.brief(), start.batches(), options, progress),
+                            0)));
     List<Finding> findings = Audit.of(week.brief(), plan);
     StoreDesk stores = new StoreDesk(week, plan);
     List<Purchase> purchases = stores.purchases();

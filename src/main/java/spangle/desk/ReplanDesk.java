@@ -113,7 +113,9 @@ public final class ReplanDesk {
             options,
             progress);
     ReplanStart start = rest.start();
-    Plan plan = HalfRoute.said(start.week().brief(), EarliestDates.in(start.week(), rest.plan()));
+    Plan plan =
+        HalfRoute.said(
+            start.week().brief(), EarliestDates.in(start.week(), rest.plan(), wish.atMin()));
     List<Finding> findings = rest.findings();
     String version = rest.version();
     // Once more, now that what is left out has its earliest date.

@@ -24,7 +24,7 @@ class EarliestDatesTest {
 
   @Test
   void lotsWithoutRoomGetADateBehindTheWeek() {
-    Plan dated = EarliestDates.in(WEEK, PLAN);
+    Plan dated = EarliestDates.in(WEEK, PLAN, 0);
 
     List<LeftOut> noRoom =
         dated.leftOut().stream()
@@ -43,7 +43,7 @@ class EarliestDatesTest {
 
   @Test
   void nothingElseOfThePlanChanges() {
-    Plan dated = EarliestDates.in(WEEK, PLAN);
+    Plan dated = EarliestDates.in(WEEK, PLAN, 0);
 
     assertThat(dated.batches()).isEqualTo(PLAN.batches());
     assertThat(dated.figures()).isEqualTo(PLAN.figures());
@@ -55,6 +55,30 @@ class EarliestDatesTest {
 
   @Test
   void twoAnswersAreTheSame() {
-    assertThat(EarliestDates.in(WEEK, PLAN)).isEqualTo(EarliestDates.in(WEEK, PLAN));
+    assertThat(EarliestDates.in(WEEK, PLAN, 0)).isEqualTo(EarliestDates.in(WEEK, PLAN, 0));
+  }
+
+  @Test
+  void whatLacksPowderHasTheDateOfAnOrderPlacedNowAndNamesIt() {
+    // ordered Monday, four working days: Friday 06:00, 4 x 1440 + 360 = 6120
+    assertThat(EarliestDates.in(WEEK, PLAN, 0).leftOut())
+        .filteredOn(l -> l.code().equals("no-supply") && l.reason().contains("buoy yellow"))
+        .isNotEmpty()
+        .allSatisfy(
+            l -> {
+              assertThat(l.reason())
+                  .contains(
+                      "is not in the shop in time; it can be done if 20.0 kg more of buoy yellow,"
+                          + " gloss, ordered Monday, arrive by Friday 06:00 (4 working days)");
+              assertThat(l.earliestMin().orElse(-1)).isGreaterThan(6120);
+            });
+    // of Wednesday 10:00: four working days later is Tuesday of the week after
+    assertThat(EarliestDates.in(WEEK, PLAN, 2 * 1440 + 600).leftOut())
+        .filteredOn(l -> l.code().equals("no-supply") && l.reason().contains("buoy yellow"))
+        .isNotEmpty()
+        .allSatisfy(
+            l ->
+                assertThat(l.reason())
+                    .contains("ordered Wednesday, arrive by Tuesday of week 2 06:00"));
   }
 }

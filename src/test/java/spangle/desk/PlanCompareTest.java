@@ -174,10 +174,12 @@ class PlanCompareTest {
 
   @Test
   void whatIsSpentIsNoMeasureWhereTheWorkIsNotTheSame() {
-    PlanFile less = file(List.of(simpleBake("oven-1 #1", "P01", 360, "a")), leftOut("b"), leftOut("c"));
+    PlanFile less =
+        file(List.of(simpleBake("oven-1 #1", "P01", 360, "a")), leftOut("b"), leftOut("c"));
     Balance hours = row(PlanCompare.of(less, at(360, 420, 480)), "hours in ovens and kettle");
 
-    assertThat(hours.words()).isEqualTo("hours in ovens and kettle: 1, was 0.3 (not the same work)");
+    assertThat(hours.words())
+        .isEqualTo("hours in ovens and kettle: 1, was 0.3 (not the same work)");
     assertThat(hours.verdict()).isEqualTo("more");
   }
 
