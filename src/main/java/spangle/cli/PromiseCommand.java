@@ -154,7 +154,10 @@ final class PromiseCommand implements Callable<Integer> {
     String moved = offer.loadsMoved() + (offer.loadsMoved() == 1 ? " load moves" : " loads move");
     return switch (offer.freedom()) {
       case NOTHING_MOVES -> "every announced load stays where it is";
-      case DATES_KEPT -> moved + ", every announced date is kept";
+      case DATES_KEPT ->
+          offer.loadsMoved() == 0
+              ? "every announced load stays where it is"
+              : moved + ", every announced date is kept";
       case DATES_MAY_SLIP -> moved + (offer.slips().isEmpty() ? "" : ", these slip:");
     };
   }

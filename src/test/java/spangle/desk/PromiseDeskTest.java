@@ -95,6 +95,27 @@ class PromiseDeskTest {
   }
 
   @Test
+  void aDateThatRestsOnADeliveryNamesIt() throws Exception {
+    int thursdaySix = 3 * 1440 + 360;
+
+    Promise promise =
+        promise(
+            "N-4,YG-2,yellow clip,20,steel,2,blank 100x60 mm,100,40,20,powder,P-BUOY-YELLOW,"
+                + "mon 06:00,fri 12:00,no,no,no,no,no,no,no,,,,1",
+            thursdaySix);
+
+    assertThat(promise.offers())
+        .isNotEmpty()
+        .allSatisfy(
+            o -> {
+              assertThat(o.conditions())
+                  .contains("if 8.0 kg of buoy yellow, gloss (lot BY-047) arrive Wednesday 10:00");
+              assertThat(o.endMin()).isGreaterThan(thursdaySix);
+              assertThat(o.findings()).isEmpty();
+            });
+  }
+
+  @Test
   void behindAShutGateThereIsNoDate() throws Exception {
     Promise promise =
         promise(
