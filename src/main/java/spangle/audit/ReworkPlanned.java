@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -105,7 +106,8 @@ final class ReworkPlanned implements LogRule {
   }
 
   /**
-   * Pieces of the part in loads that are surely finished, less all others rejected. Where something
+   * Pieces of the part with the coats the report names in loads that are surely finished, less all
+   * others of them rejected. Where something
    * was broken nothing is sure: what was inside waits for an inspection.
    */
   private static int finishedAtLeast(LogAudit.Case found, Event rejection) {
@@ -126,6 +128,7 @@ final class ReworkPlanned implements LogRule {
               && chained.add(id)
               && lot.jobId().equals(rejection.job())
               && lot.partId().equals(rejection.part())
+              && coats(found, lot) == coats(rejection)
               && finished(found, batch, load)) {
             finished += lot.pieces();
           }
@@ -135,12 +138,35 @@ final class ReworkPlanned implements LogRule {
     for (Event other : found.events()) {
       if (other.kind() == EventKind.REJECTED
           && other.number() != rejection.number()
+          && coats(other) == coats(rejection)
           && other.job().equals(rejection.job())
           && other.part().equals(rejection.part())) {
         finished -= other.figures().count().orElse(0);
       }
     }
     return finished;
+  }
+
+  private static int coats(Event rejection) {
+    return rejection.figures().coats().orElse(1);
+  }
+
+  /** Coats of the last colour a lot bears when it is finished; zinc goes on bare steel. */
+  private static int coats(LogAudit.Case found, Lot lot) {
+    if (lot.finish().kind() == FinishKind.ZINC) {
+      return 1;
+    }
+    String start = lot.jobId() + "/" + lot.partId() + "#r";
+    return found.events().stream()
+        .filter(e -> e.kind() == EventKind.REJECTED)
+        .filter(e -> ofEvent(lot, start + e.number()))
+        .mapToInt(e -> coats(e) + 1)
+        .findFirst()
+        .orElse(1);
+  }
+
+  private static boolean ofEvent(Lot lot, String name) {
+    return lot.id().equals(name) || lot.id().startsWith(name + "-") || lot.id().startsWith(name + ".");
   }
 
   private static boolean finished(LogAudit.Case found, PlannedBatch batch, PlannedLoad load) {

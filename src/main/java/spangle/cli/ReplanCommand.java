@@ -83,6 +83,11 @@ final class ReplanCommand implements Callable<Integer> {
     SolveOptions options = search.read(spec);
     PlanHistory shelf = shelf();
     int atMin = minute(shelf, "--at", at);
+    ReplanDesk.tooEarly(shelf.current(), atMin)
+        .ifPresent(
+            why -> {
+              throw ExitException.refused("Nothing was planned: --at " + why + ".");
+            });
     int freezeUntil = atMin;
     if (freeze == null) {
       freezeUntil = ReplanDesk.halfShiftEnd(shelf.current(), atMin);

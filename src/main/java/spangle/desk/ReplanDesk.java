@@ -22,6 +22,8 @@ import spangle.plan.Finding;
 import spangle.plan.Held;
 import spangle.plan.LineSpec;
 import spangle.plan.Plan;
+import spangle.plan.event.Event;
+import spangle.plan.event.EventLog;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanJson;
 import spangle.plan.json.PlanYardstick;
@@ -143,21 +145,52 @@ public final class ReplanDesk {
             .with(OvertimeDesk.of(start.week(), plan, wish.atMin()));
     PlanDesk.Made made =
         new PlanDesk.Made(start.week(), plan, findings, purchases, report, Optional.of(yardstick));
-    List<String> refused =
-        start.state().refused().stream()
-            .map(
-                r ->
-                    "event "
-                        + r.event().number()
-                        + ", "
-                        + DayWords.of(r.event().atMin())
-                        + " "
-                        + r.event().words()
-                        + ": "
-                        + r.why())
-            .toList();
+    List<String> refused = new ArrayList<>();
+    start.state().refused().forEach(r -> refused.add(words(r.event()) + ": " + r.why()));
+    later(input.events(), wish.atMin()).forEach(refused::add);
     return new Outcome(
         reading.problems(), Optional.of(new Replan(made, version, replanned, changes, refused)));
+  }
+
+  private static String words(Event event) {
+    return "events.yaml, event "
+        + event.number()
+        + ", "
+        + DayWords.of(event.atMin())
+        + " "
+        + event.words();
+  }
+
+  /** What was reported for a time after the plan's: it is kept, and counts in a later replan. */
+  private static List<String> later(EventLog log, int atMin) {
+    return log.until(Integer.MAX_VALUE).stream()
+        .filter(e -> e.atMin() > atMin)
+        .map(
+            e ->
+                words(e)
+                    + ": not yet, it lies after "
+                    + DayWords.of(atMin)
+                    + "; replan at its time or later, or strike it where its time is wrong")
+        .toList();
+  }
+
+  /**
+   * Why there is no plan from a minute on: time does not run back behind the plan people work by.
+   */
+  public static Optional<String> tooEarly(PlanFile kept, int atMin) {
+    return kept.replanned()
+        .filter(r -> atMin < r.atMin())
+        .map(
+            r ->
+                DayWords.of(atMin)
+                    + " lies before "
+                    + DayWords.of(r.atMin())
+                    + ", from when on version "
+                    + kept.version()
+                    + " is valid: what ran by it would be planned again. Give that time or a later"
+                    + " one; where it was wrong, go back to version "
+                    + r.keptVersion()
+                    + " first (spangle back)");
   }
 
   /** When the rest begins, what stays because it begins soon, and the new letter. */

@@ -45,7 +45,7 @@ public final class Inserter {
   private final Hanging hanging;
   private final WeekEdit edit = new WeekEdit();
   private final KeptRows rows;
-  private final Plan plan;
+  private final List<LeftOut> leftOut;
   private final WeekPlan kept;
   private int soonEnough;
 
@@ -59,8 +59,23 @@ public final class Inserter {
     this.clock = new WeekClock(floor);
     this.hanging = new Hanging(floor);
     this.rows = new KeptRows(floor);
-    this.plan = plan;
+    this.leftOut = plan.leftOut();
     this.kept = clock.plan(rows.of(plan));
+  }
+
+  /** For a plan that is not written yet. */
+  Inserter(WeekPlan week) {
+    this.floor = week.floor;
+    this.clock = new WeekClock(floor);
+    this.hanging = new Hanging(floor);
+    this.rows = new KeptRows(floor);
+    this.leftOut = List.of();
+    this.kept = week;
+  }
+
+  /** The same plan with these lots where they are finished soonest and nobody else is later. */
+  Optional<WeekPlan> into(List<String> lotIds) {
+    return placed(lotIds, new Pledges(kept, Freedom.DATES_KEPT), 0);
   }
 
   /**
@@ -181,7 +196,7 @@ public final class Inserter {
 
   private Plan written(WeekPlan week) {
     Map<String, LeftOut> outside = new HashMap<>();
-    plan.leftOut().forEach(left -> outside.put(left.lotId(), left));
+    leftOut.forEach(left -> outside.put(left.lotId(), left));
     return new PlanWriter(week, outside)
         .write(new SolveNote(0, 0, "new lots put into a plan that is kept"));
   }

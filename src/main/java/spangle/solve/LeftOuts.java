@@ -50,7 +50,8 @@ final class LeftOuts {
     return sum;
   }
 
-  private boolean[] inRows() {
+  /** Whether a lot stands in a row, with or without a time; frozen ones do. */
+  boolean[] inRows() {
     boolean[] in = floor.frozenLots();
     for (int l = 0; l < floor.lines.length; l++) {
       LinePlan line = week.line(l);

@@ -61,6 +61,9 @@ final class Tidy {
 
   PlanWriter writer(List<PlannedBatch> earlier) {
     HalfDone.Rest rest = HalfDone.without(plan, outside);
+    if (!rest.outside().keySet().equals(outside.keySet())) {
+      rest = Refill.of(rest);
+    }
     return new PlanWriter(rest.plan(), rest.outside(), earlier);
   }
 }

@@ -154,4 +154,28 @@ class BackDeskTest {
         .contains("holds null")
         .doesNotContain("NullPointer");
   }
+
+  @Test
+  void timeDoesNotRunBackAndWhatIsReportedAheadOfItIsSaid() throws IOException {
+    String week = week("clock");
+    event(week, "as-planned", "--when", "mon 07:00");
+    event(week, "slow", "--when", "mon 09:00", "station=pickle", "factor=2");
+    Said said = run("replan", week, "--at", "mon 07:30", "--steps", "50");
+    assertThat(said.code()).isEqualTo(1);
+    assertThat(said.words())
+        .contains(
+            "does not count: events.yaml, event 2, Monday 09:00 slow pickle: not yet, it lies after"
+                + " Monday 07:30; replan at its time or later");
+
+    String before = plan(week);
+    Said early = run("replan", week, "--at", "mon 07:00", "--steps", "50");
+    assertThat(early.code()).isEqualTo(3);
+    assertThat(early.words())
+        .contains("Monday 07:00 lies before Monday 07:30", "version B is valid", "spangle back");
+    assertThat(plan(week)).isEqualTo(before);
+
+    replan(week, "mon 09:00");
+    assertThat(run("replan", week, "--at", "mon 09:00", "--steps", "50").words())
+        .doesNotContain("does not count");
+  }
 }

@@ -27,6 +27,7 @@ import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.event.EventKind;
+import spangle.plan.event.WeekState;
 import spangle.plan.json.PlanFile;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
@@ -152,6 +153,11 @@ final class LivingWeek {
     before = plan;
     plan = file(last.start().week(), last.plan(), Optional.of(last.replanned()));
     return last;
+  }
+
+  /** How far everything had come at the last replan. */
+  Optional<WeekState> lastState() {
+    return Optional.ofNullable(last).map(rest -> rest.start().state());
   }
 
   /** The plan people worked by before the last replan. */

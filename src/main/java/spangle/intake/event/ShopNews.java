@@ -5,7 +5,6 @@ import java.util.List;
 import spangle.equipment.Profile;
 import spangle.equipment.Span;
 import spangle.equipment.StationProfile;
-import spangle.equipment.WorkCalendar;
 import spangle.intake.week.Maintenance;
 import spangle.intake.week.Shop;
 import spangle.intake.week.ShopCalendar;
@@ -60,7 +59,10 @@ final class ShopNews {
     return blocks;
   }
 
-  /** The station works the first part in {@code factor} of each stretch, then stands. */
+  /**
+   * One person in {@code factor} is there. Of a station with several places as many stand empty;
+   * what is left of one more place works the first part of each stretch, then stands.
+   */
   private static List<Maintenance> absent(Shop shop, Event event, int atMin) {
     List<Maintenance> blocks = new ArrayList<>();
     double factor = event.figures().factor().orElse(1);
@@ -71,18 +73,27 @@ final class ShopNews {
         if (!use.id().equals(event.station())) {
           continue;
         }
-        WorkCalendar calendar = ShopCalendar.of(shop, line, use);
-        for (Span open : calendar.open()) {
+        double manned = use.count() / factor;
+        int whole = (int) Math.floor(manned + 1e-9);
+        int empty = use.count() - (int) Math.ceil(manned - 1e-9);
+        for (Span open : ShopCalendar.of(shop, line, use).open()) {
           int start = Math.max(open.startMin(), from);
           int end = Math.min(open.endMin(), until);
-          int worked = (int) Math.floor((end - start) / factor);
-          if (end > start && worked < end - start) {
-            blocks.add(new Maintenance(use.id(), new Span(start + worked, end), "people absent"));
-          }
+          int part = start + (int) Math.floor((end - start) * (manned - whole) + 1e-9);
+          block(use, start, part, empty, blocks);
+          block(use, part, end, use.count() - whole, blocks);
         }
       }
     }
     return blocks;
+  }
+
+  private static void block(
+      StationUse use, int start, int end, int places, List<Maintenance> into) {
+    if (end > start && places > 0) {
+      int some = places < use.count() ? places : 0;
+      into.add(new Maintenance(use.id(), new Span(start, end), "people absent", false, some));
+    }
   }
 
   private static ShopLine line(ShopLine was, List<Event> events) {

@@ -21,6 +21,7 @@ import spangle.intake.week.GateRecord;
 import spangle.intake.week.Job;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.Shop;
+import spangle.intake.week.ShopCalendar;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.measure.Figures;
@@ -48,6 +49,7 @@ final class EventReader {
   private final Set<String> stations;
   private final Map<String, Integer> placesOf;
   private final Set<String> dry;
+  private final Set<String> unmanned;
   private final Map<String, Double> zincDepthMm = new TreeMap<>();
   private final Set<String> materials;
 
@@ -67,6 +69,13 @@ final class EventReader {
         }
       }
     }
+    this.unmanned = new LinkedHashSet<>();
+    shop.lines()
+        .forEach(
+            l ->
+                l.stations().stream()
+                    .filter(ShopCalendar::unmanned)
+                    .forEach(s -> unmanned.add(s.id())));
     this.dry = new LinkedHashSet<>();
     shop.lines()
         .forEach(
@@ -144,6 +153,14 @@ final class EventReader {
     at.ifPresent(minute -> inOrder(f, minute, figures));
     if (kind.get() == EventKind.LEVEL && !station.isEmpty() && dry.contains(station)) {
       bad(f, "station", station, "it is no bath and has no level", "name a tank or a kettle");
+    }
+    if (kind.get() == EventKind.ABSENT && unmanned.contains(station)) {
+      bad(
+          f,
+          "station",
+          station,
+          "nobody has to be there while it runs",
+          "name the station at which people are missing");
     }
     double deepest = zincDepthMm.getOrDefault(station, Double.MAX_VALUE);
     if (kind.get() == EventKind.LEVEL && figures.levelDownMm().orElse(0) >= deepest) {

@@ -57,7 +57,10 @@ public enum EventKind {
   REPAIRED(List.of(STATION), List.of()),
   /** From now on every stay at a station takes longer (old acid); factor 1 ends it. */
   SLOW(List.of(STATION, FACTOR), List.of()),
-  /** People are missing: the station works one part in {@code factor} of its hours. */
+  /**
+   * People are missing: one in {@code factor} is there. Of several places as many stand empty, a
+   * single one works so much less of each stretch.
+   */
   ABSENT(List.of(STATION, FACTOR, UNTIL), List.of(FROM)),
   /** Powder, paint or zinc came. */
   DELIVERED(List.of(MATERIAL, AMOUNT), List.of(LOT)),

@@ -19,6 +19,9 @@ import spangle.plan.StationSpec;
 
 /** Walks through the events in order of time. */
 final class StateWalk {
+  private static final String ALREADY =
+      " already: nothing to report; where an earlier report is wrong, strike that one first";
+
   private final Brief brief;
   private final Plan plan;
   private final int known;
@@ -75,7 +78,11 @@ final class StateWalk {
         return;
       }
     } else if (ids.isEmpty()) {
-      refuse(event, "the plan has no load or batch " + event.load());
+      refuse(
+          event,
+          "the plan has no load or batch "
+              + event.load()
+              + ": give the number on the sheet, of the plan that is valid now");
       return;
     }
     for (String id : ids) {
@@ -147,22 +154,25 @@ final class StateWalk {
     Stage is = state.stage();
     String load = state.load() + " is " + is.words();
     return switch (event.kind()) {
-      case RELEASED -> is == Stage.PLANNED ? "" : load + " already";
+      case RELEASED -> is == Stage.PLANNED ? "" : load + ALREADY;
       case WITHDRAWN ->
           is == Stage.RELEASED
               ? ""
-              : load + (is.fixed() ? "; what hangs is not taken back" : ", its sheet is not out");
-      case HUNG -> is.fixed() ? load + " already" : "";
-      case STARTED -> is.compareTo(Stage.IN_PROCESS) >= 0 ? load + " already" : "";
+              : load
+                  + (is.fixed()
+                      ? "; what hangs is not taken back: strike the report where it does not hang"
+                      : ", its sheet is not out: nothing to take back");
+      case HUNG -> is.fixed() ? load + ALREADY : "";
+      case STARTED -> is.compareTo(Stage.IN_PROCESS) >= 0 ? load + ALREADY : "";
       case DONE -> done(state, load);
-      case INSPECTED -> state.suspect().isEmpty() ? state.load() + " is not under suspicion" : "";
+      case INSPECTED -> state.suspect().isEmpty() ? state.load() + " is not under suspicion: nothing to inspect" : "";
       default -> "";
     };
   }
 
   private static String done(LoadState state, String load) {
     if (state.stage() == Stage.DONE) {
-      return load + " already";
+      return load + ALREADY;
     }
     return state.suspect().isEmpty()
         ? ""
@@ -217,7 +227,11 @@ final class StateWalk {
         return;
       }
     }
-    refuse(event, event.station() + " was not reported broken");
+    refuse(
+        event,
+        event.station()
+            + " was not reported broken: name the station that was, or report that one broken"
+            + " first");
   }
 
   /** Raises every load to the stage the plan has it at, unless a breakdown stood in its way. */

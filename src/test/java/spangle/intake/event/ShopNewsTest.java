@@ -95,6 +95,20 @@ class ShopNewsTest {
         .containsExactly(new Maintenance("booth", new Span(450, 480), "people absent"));
   }
 
+  /** Both of two places are manned by one person each: one away, one place stands empty. */
+  @Test
+  void ofSeveralPlacesThoseStandEmptyAtWhichPeopleAreMissing() {
+    int from = TUE + 360;
+    assertThat(blocks(600, event(1, 500, EventKind.ABSENT, "pickle", 2, from + 120, from)))
+        .containsExactly(
+            new Maintenance("pickle", new Span(from, from + 120), "people absent", false, 1));
+    // A quarter of two: one place the first half, then none.
+    assertThat(blocks(600, event(1, 500, EventKind.ABSENT, "pickle", 4, from + 120, from)))
+        .containsExactly(
+            new Maintenance("pickle", new Span(from, from + 60), "people absent", false, 1),
+            new Maintenance("pickle", new Span(from + 60, from + 120), "people absent"));
+  }
+
   @Test
   void slowStaysSlowUntilFactorOne() {
     StationProfile usual = (StationProfile) station("pickle").profile();

@@ -110,4 +110,19 @@ class EventReaderTest {
         .hasSize(refused)
         .allSatisfy(p -> assertThat(p.why()).contains("no zinc would be left"));
   }
+
+  @Test
+  void nobodyIsMissingWhereNobodyHasToBe() {
+    WeekReader.Reading reading =
+        read("  - {when: mon 07:00, what: absent, station: cool, factor: 2, until: mon 12:00}");
+    assertThat(reading.problems())
+        .filteredOn(p -> p.place().file().equals("events.yaml"))
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.why()).isEqualTo("nobody has to be there while it runs");
+              assertThat(p.remedy()).contains("at which people are missing");
+            });
+    assertThat(reading.input().orElseThrow().events().events()).isEmpty();
+  }
 }

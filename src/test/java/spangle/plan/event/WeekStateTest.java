@@ -67,9 +67,11 @@ class WeekStateTest {
     assertThat(state.refused())
         .extracting(WeekState.Refusal::why)
         .containsExactly(
-            "P1 is hung already",
-            "P1 is hung; what hangs is not taken back",
-            "the plan has no load or batch P9");
+            "P1 is hung already: nothing to report; where an earlier report is wrong, strike that"
+                + " one first",
+            "P1 is hung; what hangs is not taken back: strike the report where it does not hang",
+            "the plan has no load or batch P9: give the number on the sheet, of the plan that is"
+                + " valid now");
     assertThat(stage(state, "P1")).isEqualTo(Stage.HUNG);
   }
 
