@@ -107,8 +107,8 @@ final class ReworkPlanned implements LogRule {
 
   /**
    * Pieces of the part with the coats the report names in loads that are surely finished, less all
-   * others of them rejected. Where something
-   * was broken nothing is sure: what was inside waits for an inspection.
+   * others of them rejected. Where something was broken nothing is sure: what was inside waits for
+   * an inspection.
    */
   private static int finishedAtLeast(LogAudit.Case found, Event rejection) {
     if (found.events().stream().anyMatch(e -> e.kind() == EventKind.BROKEN)) {
@@ -166,7 +166,9 @@ final class ReworkPlanned implements LogRule {
   }
 
   private static boolean ofEvent(Lot lot, String name) {
-    return lot.id().equals(name) || lot.id().startsWith(name + "-") || lot.id().startsWith(name + ".");
+    return lot.id().equals(name)
+        || lot.id().startsWith(name + "-")
+        || lot.id().startsWith(name + ".");
   }
 
   private static boolean finished(LogAudit.Case found, PlannedBatch batch, PlannedLoad load) {

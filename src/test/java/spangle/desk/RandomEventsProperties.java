@@ -122,7 +122,8 @@ class RandomEventsProperties {
       case 16 -> when + "slow, station: " + station + ", factor: 2";
       case 17 -> when + "absent, station: " + station + ", factor: 3" + until;
       case 18 -> when + "slipped, material: " + material + until;
-      case 19 -> when + "delivered, material: " + material + ", amount: " + (1 + random.nextInt(20));
+      case 19 ->
+          when + "delivered, material: " + material + ", amount: " + (1 + random.nextInt(20));
       case 20 -> when + "certificate, " + about + ", si_pct: 0.09, p_pct: 0.02";
       case 21 -> when + "cancelled, job: " + job.id();
       case 22 -> when + "cancelled, " + about;

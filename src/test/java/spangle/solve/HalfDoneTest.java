@@ -84,7 +84,9 @@ class HalfDoneTest {
             .build();
     Plan plan = solved(brief);
     assertThat(out(plan)).containsExactlyInAnyOrder("z", "p");
-    assertThat(plan.batches()).singleElement().satisfies(b -> assertThat(b.endMin()).isEqualTo(2265));
+    assertThat(plan.batches())
+        .singleElement()
+        .satisfies(b -> assertThat(b.endMin()).isEqualTo(2265));
     assertThat(plan.figures().leftOut()).isEqualTo(3);
   }
 

@@ -26,6 +26,7 @@ import spangle.plan.StationSpec;
 public final class Slippage {
   private final Brief brief;
   private final int atMin;
+  private final ZincLevel zinc;
   private final Map<String, List<Span>> busy = new HashMap<>();
   private final Map<String, List<PlannedVisit>> passed = new HashMap<>();
   private final Map<String, WorkCalendar> calendars = new HashMap<>();
@@ -42,6 +43,7 @@ public final class Slippage {
   public Slippage(Brief brief, int atMin) {
     this.brief = brief;
     this.atMin = atMin;
+    this.zinc = new ZincLevel(brief);
     for (LineSpec line : brief.lines()) {
       lines.put(line.id(), line);
       Stream.concat(line.before().stream(), line.after().stream())
@@ -104,6 +106,7 @@ public final class Slippage {
 
   /** Takes a batch that stands as it is. */
   public void place(PlannedBatch batch) {
+    zinc.dipped(batch);
     MachineSpec machine = machines.get(batch.machineId());
     int turn = machine == null ? 0 : machine.turnaroundMin();
     busy(batch.machineId(), 0).add(new Span(batch.setupStartMin(), batch.endMin() + turn));
@@ -150,7 +153,7 @@ public final class Slippage {
     }
     for (int wait = least; batch.endMin() + wait <= brief.horizonMin(); wait++) {
       PlannedBatch later = rehoused(shifted(batch, wait, 0, from));
-      if (free(later, false) && noOvertaking(later)) {
+      if (free(later, false) && noOvertaking(later) && zinc.covers(later)) {
         return onward(later, 0).orElse(batch);
       }
     }

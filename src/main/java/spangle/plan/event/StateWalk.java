@@ -165,7 +165,10 @@ final class StateWalk {
       case HUNG -> is.fixed() ? load + ALREADY : "";
       case STARTED -> is.compareTo(Stage.IN_PROCESS) >= 0 ? load + ALREADY : "";
       case DONE -> done(state, load);
-      case INSPECTED -> state.suspect().isEmpty() ? state.load() + " is not under suspicion: nothing to inspect" : "";
+      case INSPECTED ->
+          state.suspect().isEmpty()
+              ? state.load() + " is not under suspicion: nothing to inspect"
+              : "";
       default -> "";
     };
   }

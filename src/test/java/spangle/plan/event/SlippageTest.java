@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spangle.equipment.Span;
+import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.BriefBuilder;
 import spangle.plan.PlacesOut;
@@ -126,5 +127,42 @@ class SlippageTest {
     // A minute late into the zinc; cooling begins when it was to begin all the same.
     assertThat(late.startMin()).isEqualTo(end - 5);
     assertThat(late.loads().get(0).visits().get(2).startMin()).isEqualTo(morning);
+  }
+
+  /** Read 200 mm down at 380; it covers the work no more than 150 mm down; filled up at 600. */
+  @Test
+  void whatHangsWaitsForZincThatCoversIt() {
+    PlannedBatch planned =
+        dip(
+            "kettle #1",
+            450,
+            454,
+            load("Z1", "beam", "z")
+                .visit("pickle", 1, 418, 418, 448)
+                .visit("flux", 448, 450)
+                .visit("cool", 454, 464));
+    LoadState hung = LoadState.planned("Z1", "kettle #1").at(Stage.HUNG, 380);
+    BathSpec low =
+        new BathSpec(
+            "kettle",
+            List.of(new BathSpec.Mark(380, 200, false), new BathSpec.Mark(600, 0, true)),
+            0,
+            List.of(new BathSpec.Need("z", 150)));
+    Brief brief = yard().lots(zincLot("z")).bath(low).build();
+    assertThat(new Slippage(brief, 400).settle(planned, Map.of("Z1", hung)).startMin())
+        .isEqualTo(600);
+
+    BathSpec enough = new BathSpec("kettle", low.marks(), 0, List.of(new BathSpec.Need("z", 200)));
+    Brief covered = yard().lots(zincLot("z")).bath(enough).build();
+    assertThat(new Slippage(covered, 400).settle(planned, Map.of("Z1", hung)).startMin())
+        .isEqualTo(450);
+
+    // What dips before it take counts too: 10 mm for each kilogram of zinc.
+    BathSpec falling = new BathSpec("kettle", low.marks(), 10, enough.needs());
+    Slippage after =
+        new Slippage(
+            yard().lots(zincLot("z"), zincLot("o").material(1)).bath(falling).build(), 400);
+    after.place(dip("kettle #0", 410, 414, load("Z0", "beam", "o").number(2)));
+    assertThat(after.settle(planned, Map.of("Z1", hung)).startMin()).isEqualTo(600);
   }
 }
