@@ -69,7 +69,9 @@ class EveryExportTest {
 
   /** Options and arguments that name a file, in any command: read, or written and tried below. */
   private static final Set<String> READ =
-      Set.of("WEEK", "PLAN", "--week", "--plan", "--with", "--keep", "--job", "--flat", "--solid");
+      Set.of(
+          "WEEK", "PLAN", "--week", "--plan", "--with", "--from", "--keep", "--job", "--flat",
+          "--solid");
 
   private static final Set<String> WRITTEN = Set.of("--out", "--copy", "--picture", "FILE.xlsx");
 

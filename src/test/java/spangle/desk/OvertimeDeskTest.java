@@ -7,7 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -35,7 +36,9 @@ class OvertimeDeskTest {
 
   @TempDir static Path temp;
 
-  private static final Map<String, PlanDesk.Made> MADE = new HashMap<>();
+  private static final Map<String, PlanDesk.Made> MADE = new LinkedHashMap<>();
+
+  private static final String MONDAY_EVENING = FULL + evening("mon", "14:30", "18:30", "zinc");
 
   private static PlanDesk.Made made(String overtime, int beams) throws IOException {
     String key = beams + overtime;
@@ -179,6 +182,36 @@ class OvertimeDeskTest {
         .isEqualTo(Overtime.State.TRIED);
     assertThat(OvertimeDesk.of(made.week(), made.plan(), QUITTING + 1).state())
         .isEqualTo(Overtime.State.NOT_ALLOWED);
+  }
+
+  @Test
+  void inTheMiddleOfTheWeekOnlyTheRestIsTriedAndWhatHangsStays() throws IOException {
+    ReplanDesk.Rest rest = living("when: mon 10:00, what: as-planned").replan("mon 10:05");
+    Overtime answer = OvertimeDesk.of(rest.start().week(), rest.plan(), 605);
+
+    assertThat(rest.findings()).isEmpty();
+    assertThat(rest.start().week().brief().frozen()).isNotEmpty();
+    assertThat(answer.offers()).isNotEmpty();
+    assertThat(answer.offers().get(0).lotsIn()).isPositive();
+  }
+
+  @Test
+  void whatAnEventShutsStaysShutInTheEvening() throws IOException {
+    ReplanDesk.Rest rest =
+        living("when: mon 10:00, what: broken, station: kettle, until: mon 18:30")
+            .replan("mon 10:05");
+    Overtime answer = OvertimeDesk.of(rest.start().week(), rest.plan(), 605);
+
+    assertThat(answer.state()).isEqualTo(Overtime.State.TRIED);
+    assertThat(answer.offers()).isEmpty();
+  }
+
+  private static LivingWeek living(String event) throws IOException {
+    made(evening("mon", "14:30", "18:30", "zinc"), FULL);
+    Path week = temp.resolve("week" + new ArrayList<>(MADE.keySet()).indexOf(MONDAY_EVENING));
+    LivingWeek living =
+        new LivingWeek(week, Files.createTempDirectory(temp, "living").resolve("week"), 1);
+    return living.event(event);
   }
 
   @Test
