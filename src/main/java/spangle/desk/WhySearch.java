@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import spangle.audit.Audit;
 import spangle.plan.Brief;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
@@ -23,7 +24,8 @@ import spangle.solve.Inserter;
 
 /**
  * Puts pieces of a plan anew: as the week is, then with one thing at a time out of the way. What
- * they win is counted from the plan the reader holds.
+ * they win is counted from the plan the reader holds, and said only of a whole plan the audit has
+ * seen.
  */
 final class WhySearch {
   /** A gain shorter than this holds nobody. */
@@ -40,6 +42,9 @@ final class WhySearch {
   private final OptionalInt announced;
   private final Plan without;
 
+  /** Rules the plan the reader holds breaks already. */
+  private final Set<String> broken = new HashSet<>();
+
   /**
    * A question about some pieces.
    *
@@ -54,6 +59,7 @@ final class WhySearch {
     this.announced = announced;
     chains.forEach(chain -> chain.forEach(lot -> ids.add(lot.id())));
     this.without = without();
+    Audit.of(brief, plan).forEach(f -> broken.add(f.rule()));
   }
 
   /** What was found. */
@@ -64,14 +70,14 @@ final class WhySearch {
 
   Found find() {
     Optional<Placed> now = placed(brief, false);
-    boolean sooner = better(now, announcedPlace());
+    boolean sooner = better(now, announcedPlace()) && proven(brief, now);
     Optional<Placed> base = sooner ? now : announcedPlace();
     Set<String> tried = new TreeSet<>();
     Map<Relaxed, Placed> helps = new LinkedHashMap<>();
     for (Relaxed relaxed : Relaxed.all(brief, chains)) {
       tried.add(relaxed.what());
       Optional<Placed> then = placed(relaxed.brief(), false);
-      if (better(then, base)) {
+      if (better(then, base) && proven(relaxed.brief(), then)) {
         add(relaxed, then.get(), base, helps);
       }
     }
@@ -151,6 +157,12 @@ final class WhySearch {
     return pieces == 0 ? Optional.empty() : Optional.of(new Placed(pieces, end(at, in), at));
   }
 
+  /** Whether the whole plan keeps every rule that the plan the reader holds keeps. */
+  private boolean proven(Brief week, Optional<Placed> placed) {
+    return placed.isPresent()
+        && Audit.of(week, placed.get().plan()).stream().allMatch(f -> broken.contains(f.rule()));
+  }
+
   /** When the last of some lots is finished. */
   private static int end(Plan at, Set<String> lotIds) {
     int end = 0;
@@ -169,7 +181,7 @@ final class WhySearch {
       return;
     }
     Optional<Placed> then = placed(brief, true);
-    if (better(then, base)) {
+    if (better(then, base) && proven(brief, then)) {
       String who = slips(then.get().plan());
       String words = "the dates of others (" + who + "); if they may slip";
       if (!who.isEmpty()) {
