@@ -129,8 +129,8 @@ final class RelaxedLine {
       add(
           "places-out",
           Set.of(own),
-          "places of " + station.name() + " that are out of use",
-          "with all places of " + station.name() + " in use",
+          "places of " + station.name() + " that are out of use or not manned",
+          "with all places of " + station.name() + " manned and in use",
           BriefChange.stations(brief, s -> s.equals(station) ? places(s, s.alike(), false) : s));
     }
     if (isShort(station.calendar(), usual)) {

@@ -158,7 +158,7 @@ class WhyOneCauseTest {
             yard().lots(zincLot("a")).machine("kettle", m -> m.during(TUESDAY))),
         week(
             "places-out",
-            "places of pickle that are out of use",
+            "places of pickle that are out of use or not manned",
             yard().lots(zincLot("a")).station("pickle", WhyOneCauseTest::bothOut)),
         week(
             "truck-days",
