@@ -126,7 +126,10 @@ final class EventCommand implements Callable<Integer> {
     String name = key.toLowerCase(Locale.ROOT).replace('-', '_');
     if (!isField(name)) {
       throw new ParameterException(
-          spec.commandLine(), "an event has no '" + key + "'; see spangle event --help");
+          spec.commandLine(),
+          name.equals("who") || name.equals("when")
+              ? "write --" + name + " \"...\" in place of " + said
+              : "an event has no '" + key + "'; see spangle event --help");
     }
     if (values.put(name, said.substring(equals + 1)) != null) {
       throw new ParameterException(

@@ -37,5 +37,6 @@ class EventCommandTest {
   void whatItIsAboutHasAKeyAnEventKnows() {
     assertThat(refused("P01")).contains("'P01' is not KEY=VALUE");
     assertThat(refused("lod=P01")).contains("an event has no 'lod'");
+    assertThat(refused("who=Ada")).contains("write --who", "in place of who=Ada");
   }
 }

@@ -28,6 +28,8 @@ final class StateWalk {
   private final Map<String, PlannedBatch> batchOfLoad = new HashMap<>();
   private final Map<String, PlannedLoad> loadById = new HashMap<>();
   private final Set<String> fixedBefore = new HashSet<>();
+  private final Map<String, String> loadOfLot;
+  private final Map<String, String> stepBefore = new HashMap<>();
   private final TreeMap<String, LoadState> loads = new TreeMap<>();
   private final List<Down> down = new ArrayList<>();
   private final List<WeekState.Refusal> refused = new ArrayList<>();
@@ -44,6 +46,8 @@ final class StateWalk {
       }
     }
     brief.frozen().forEach(b -> b.loads().forEach(l -> fixedBefore.add(l.id())));
+    loadOfLot = WeekState.loadOfLot(plan);
+    brief.lots().forEach(l -> l.after().ifPresent(c -> stepBefore.put(l.id(), c.lotId())));
   }
 
   WeekState walk(List<Event> events, int atMin) {
@@ -92,6 +96,9 @@ final class StateWalk {
         if (why.isEmpty() && hangs(event, state)) {
           why = carriedBy(id).map(o -> stillCarries(id, o)).orElse("");
         }
+        if (why.isEmpty() && begins(event, state)) {
+          why = suspectBefore(id).orElse("");
+        }
         if (why.isEmpty()) {
           loads.put(id, after(event, state));
         } else {
@@ -104,6 +111,32 @@ final class StateWalk {
   private static boolean hangs(Event event, LoadState state) {
     return !state.stage().fixed()
         && (event.kind() == EventKind.HUNG || event.kind() == EventKind.STARTED);
+  }
+
+  /** Whether its pieces leave the step before by what the event says. */
+  private static boolean begins(Event event, LoadState state) {
+    return hangs(event, state) || (!state.stage().fixed() && event.kind() == EventKind.DONE);
+  }
+
+  /** Why a load may not hang: pieces of it lie in a load that must be looked at first. */
+  private Optional<String> suspectBefore(String id) {
+    PlannedLoad load = loadById.get(id);
+    if (load == null) {
+      return Optional.empty();
+    }
+    return load.lotIds().stream()
+        .flatMap(lot -> Stream.ofNullable(stepBefore.get(lot)))
+        .flatMap(lot -> Stream.ofNullable(loadOfLot.get(lot)))
+        .flatMap(before -> Stream.ofNullable(loads.get(before)))
+        .filter(s -> !s.suspect().isEmpty())
+        .findFirst()
+        .map(
+            s ->
+                "the step before it, "
+                    + s.load()
+                    + ", is held ("
+                    + s.suspect()
+                    + "): inspect that one first");
   }
 
   private String stillCarries(String id, String other) {
@@ -252,7 +285,8 @@ final class StateWalk {
         continue;
       }
       Stage stage = stageAt(batch, load, now);
-      boolean carrierFree = state.stage().fixed() || carriedBy(id).isEmpty();
+      boolean carrierFree =
+          state.stage().fixed() || (carriedBy(id).isEmpty() && suspectBefore(id).isEmpty());
       if (stage.compareTo(state.stage()) > 0 && carrierFree && !wasInTheWay(batch, load, now)) {
         loads.put(state.load(), raised(state, batch, load, stage));
       }

@@ -164,4 +164,39 @@ class WeekStateTest {
     assertThat(stage(state, "P2")).isEqualTo(Stage.PLANNED);
     assertThat(state.refused()).isEmpty();
   }
+
+  /** The second coat does not go over a first one that was in the oven when it broke down. */
+  @Test
+  void theNextStepWaitsUntilTheOneBeforeIsInspected() {
+    Brief brief =
+        PlanFixtures.yard()
+            .lots(powderLot("A").earlierLeg(), powderLot("B").after("A", 0, 700))
+            .build();
+    Said said = new Said().load(376, EventKind.STARTED, "P1").broken(378, "oven-1", 390);
+    Plan twoRacks =
+        PlanFixtures.plan(
+            simpleBake("oven-1 #1", "P1", 360, "A"),
+            PlanFixtures.bake(
+                "oven-1 #2",
+                "oven-1",
+                0,
+                415,
+                435,
+                PlanFixtures.simpleLoad("P2", 400, "B").number(2)));
+    Said hung = said.load(402, EventKind.HUNG, "P2").load(403, EventKind.DONE, "P2");
+    WeekState held = WeekState.of(brief, twoRacks, hung.log(), 0, 410);
+    assertThat(held.refused())
+        .extracting(WeekState.Refusal::why)
+        .hasSize(2)
+        .allMatch(
+            why ->
+                why.equals(
+                    "the step before it, P1, is held (oven-1 broke down with it inside): inspect"
+                        + " that one first"));
+    assertThat(stage(held, "P2")).isEqualTo(Stage.PLANNED);
+
+    Said good = hung.load(404, EventKind.INSPECTED, "P1").load(405, EventKind.HUNG, "P2");
+    WeekState free = WeekState.of(brief, twoRacks, good.log(), 0, 410);
+    assertThat(stage(free, "P2")).isEqualTo(Stage.HUNG);
+  }
 }
