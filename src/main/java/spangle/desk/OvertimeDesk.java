@@ -22,6 +22,7 @@ import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.report.Overtime;
+import spangle.solve.Filled;
 import spangle.solve.Inserter;
 
 /**
@@ -149,7 +150,7 @@ final class OvertimeDesk {
     chains.forEach(wanted::addAll);
     Brief asked =
         BriefChange.lots(longer, l -> wanted.contains(l.id()) ? LaterWeek.notBefore(l, from) : l);
-    Optional<Inserter.Filled> filled = new Inserter(asked, plan).fill(chains);
+    Optional<Filled> filled = new Inserter(asked, plan).fill(chains);
     if (filled.isEmpty()) {
       return Optional.empty();
     }

@@ -112,19 +112,6 @@ public final class Inserter {
   }
 
   /**
-   * A plan with more work in it.
-   *
-   * @param plan the plan
-   * @param in the chains that found a place
-   */
-  public record Filled(Plan plan, List<List<String>> in) {
-    /** Copies the list. */
-    public Filled {
-      in = List.copyOf(in);
-    }
-  }
-
-  /**
    * The plan with as many chains in it as find a place, one after the other, and every date kept
    * that it comes to by this brief's hours.
    *
