@@ -51,8 +51,7 @@ final class Search {
     try {
       List<Future<WeekPlan>> found = new ArrayList<>();
       for (int t = 0; t < options.threads(); t++) {
-        Climb climb =
-            new Climb(floor, !earlier.isEmpty(), options, t, meeting, mode, stop, bulletin);
+        Climb climb = new Climb(floor, gently(t), options, t, meeting, mode, stop, bulletin);
         found.add(threads.submit(() -> climb.from(first)));
       }
       WeekPlan best = first;
@@ -72,6 +71,15 @@ final class Search {
     } finally {
       threads.shutdown();
     }
+  }
+
+  /**
+   * A plan people work by is not shuffled by any thread. One that a search only starts from may
+   * have become a bad start, such as when a colour it begins with comes days later: every second
+   * thread searches from the full heat, and the better plan counts.
+   */
+  private boolean gently(int thread) {
+    return !earlier.isEmpty() && (thread % 2 == 0 || !floor.brief.announced().isEmpty());
   }
 
   private boolean nothingToDo() {
