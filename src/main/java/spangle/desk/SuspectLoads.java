@@ -55,7 +55,7 @@ final class SuspectLoads {
                 ? List.of()
                 : load.lotIds().stream().filter(lots::containsKey).map(lots::get).toList();
         FinishKind kind = on.isEmpty() ? FinishKind.POWDER : on.get(0).finish().kind();
-        suspects.add(new Suspect(each.load(), each.suspect(), who(kind), look(kind, each), on));
+        suspects.add(new Suspect(each.load(), each.suspect(), who(kind), look(kind, each, on), on));
       }
     }
     return suspects;
@@ -65,11 +65,15 @@ final class SuspectLoads {
     return kind == FinishKind.ZINC ? "The kettle lead" : "The inspector";
   }
 
-  private static String look(FinishKind kind, LoadState state) {
+  /** Only finished pieces can be rejected; before that they are put right, or they stay. */
+  private static String look(FinishKind kind, LoadState state, List<Lot> lots) {
+    boolean finished = lots.stream().allMatch(Lot::lastLeg);
     String then =
         "; good: inspected load="
             + state.load()
-            + ", not good: the same, then rejected with a count";
+            + (finished
+                ? ", not good: the same, then rejected with a count"
+                : ", not good: it stays held and its next step waits until it is put right");
     return switch (kind) {
           case POWDER ->
               "how hot the parts were and for how long (probe or oven recorder), solvent rub on the"

@@ -114,6 +114,28 @@ class SuspectLoadsTest {
   }
 
   @Test
+  void whatIsNotFinishedIsNotSaidToBeRejected() {
+    LivingWeek week = week();
+    List<String> onTheWay =
+        week.plan().brief().lots().stream().filter(l -> !l.lastLeg()).map(Lot::id).toList();
+    PlannedBatch inside =
+        week.plan().plan().batches().stream()
+            .filter(b -> b.loads().stream().anyMatch(l -> onTheWay.containsAll(l.lotIds())))
+            .min(Comparator.comparingInt(PlannedBatch::startMin))
+            .orElseThrow();
+    List<SuspectLoads.Suspect> suspects = suspects(tripped(week, inside));
+
+    assertThat(suspects)
+        .filteredOn(s -> s.lots().stream().noneMatch(Lot::lastLeg))
+        .isNotEmpty()
+        .allMatch(s -> s.look().contains("stays held and its next step waits"))
+        .noneMatch(s -> s.look().contains("rejected"));
+    assertThat(suspects)
+        .filteredOn(s -> s.lots().stream().allMatch(Lot::lastLeg))
+        .allMatch(s -> s.look().endsWith("then rejected with a count"));
+  }
+
+  @Test
   void whatWasInspectedIsHeldNoLonger() {
     LivingWeek week = week();
     PlannedBatch inside = first(week, "oven");
