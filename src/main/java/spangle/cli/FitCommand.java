@@ -153,7 +153,8 @@ final class FitCommand implements Callable<Integer> {
       answer = KettleFit.answer(asked, FitRooms.way(places), FitPlace.otherKettles(places.get(0)));
     }
     String validity =
-        (until == null ? "" : "Valid to " + FitDay.date(until) + ". ") + FitAnswer.VALIDITY;
+        (until == null ? "" : "Valid to " + FitDay.date(until) + ". ")
+            + (kettle.isEmpty() ? FitAnswer.ROOM_VALIDITY : FitAnswer.VALIDITY);
     if (out != null) {
       Optional<FitPlace> drawn = kettle.isEmpty() ? Optional.empty() : Optional.of(places.get(0));
       FitAnswer told = answer;

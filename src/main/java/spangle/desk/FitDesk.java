@@ -329,6 +329,6 @@ public final class FitDesk {
                         + " mm of dross above the usual")
             .orElse("")
         + ". "
-        + FitAnswer.VALIDITY;
+        + (zinc.isPresent() ? FitAnswer.VALIDITY : FitAnswer.ROOM_VALIDITY);
   }
 }

@@ -36,6 +36,10 @@ public record FitAnswer(
   public static final String VALIDITY =
       "Geometry on the sizes given. Local codes and the galvanizer's written release decide.";
 
+  /** What an answer about ovens, doors, booths and racks alone is subject to. */
+  public static final String ROOM_VALIDITY =
+      "Geometry on the sizes given. Local codes and the makers of the equipment decide.";
+
   /** Copies the lists. */
   public FitAnswer {
     cautions = List.copyOf(cautions);

@@ -173,6 +173,9 @@ class FitCommandTest {
         bare("--oven", "box-oven-large", "--rack", "flat-rack", "--size", "1500x600x260mm");
     assertThat(rack.get("verdict").asText()).isEqualTo("no");
     assertThat(rack.get("limited_by").asText()).isEqualTo("flat-rack");
+    assertThat(bare("--door", "1x2m", "--size", "3x1x2m").get("validity").asText())
+        .contains("Local codes")
+        .doesNotContain("galvanizer");
     assertThat(bare("--door", "1x2m", "--size", "3x1x2m").get("verdict").asText())
         .isEqualTo("straight");
     assertThat(bare("--door", "1x2m", "--size", "3x1.01x2.01m").get("verdict").asText())
