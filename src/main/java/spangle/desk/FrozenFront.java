@@ -276,8 +276,7 @@ final class FrozenFront {
   }
 
   private static boolean works(WorkCalendar calendar, Span stay) {
-    return calendar.open().stream()
-        .anyMatch(o -> o.startMin() <= stay.startMin() && stay.endMin() <= o.endMin());
+    return calendar.holds(stay.startMin(), stay.endMin());
   }
 
   /** The same, the steps before it aside. */

@@ -1,7 +1,6 @@
 package spangle.desk;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -162,7 +161,7 @@ final class OvertimeHours {
     }
     List<Span> spans = new ArrayList<>(was.open());
     spans.addAll(more);
-    return new WorkCalendar(merged(spans));
+    return WorkCalendar.joining(spans);
   }
 
   private static void add(List<Span> spans, Span open, int fromMin, int toMin) {
@@ -171,21 +170,5 @@ final class OvertimeHours {
     if (start < end) {
       spans.add(new Span(start, end));
     }
-  }
-
-  private static List<Span> merged(List<Span> spans) {
-    List<Span> sorted = new ArrayList<>(spans);
-    sorted.sort(Comparator.comparingInt(Span::startMin));
-    List<Span> merged = new ArrayList<>();
-    for (Span span : sorted) {
-      int last = merged.size() - 1;
-      if (last >= 0 && merged.get(last).endMin() >= span.startMin()) {
-        Span before = merged.get(last);
-        merged.set(last, new Span(before.startMin(), Math.max(before.endMin(), span.endMin())));
-      } else {
-        merged.add(span);
-      }
-    }
-    return merged;
   }
 }

@@ -27,6 +27,31 @@ public record WorkCalendar(List<Span> open) {
     return new WorkCalendar(List.of(new Span(0, horizonMin)));
   }
 
+  /**
+   * Open in all these hours, whatever their order: those that overlap or follow one another without
+   * a break become one span.
+   */
+  public static WorkCalendar joining(List<Span> hours) {
+    List<Span> sorted = new ArrayList<>(hours);
+    sorted.sort(Comparator.comparingInt(Span::startMin));
+    List<Span> joined = new ArrayList<>();
+    for (Span span : sorted) {
+      int last = joined.size() - 1;
+      if (last >= 0 && span.startMin() <= joined.get(last).endMin()) {
+        Span before = joined.get(last);
+        joined.set(last, new Span(before.startMin(), Math.max(before.endMin(), span.endMin())));
+      } else {
+        joined.add(span);
+      }
+    }
+    return new WorkCalendar(joined);
+  }
+
+  /** Whether one span holds all of a stay. */
+  public boolean holds(int startMin, int endMin) {
+    return open.stream().anyMatch(span -> span.startMin() <= startMin && endMin <= span.endMin());
+  }
+
   /** The first minute from {@code fromMin} on at which work of that length fits into one span. */
   public int earliestStart(int fromMin, int minutes) {
     for (Span span : open) {
@@ -61,21 +86,10 @@ public record WorkCalendar(List<Span> open) {
     return new WorkCalendar(left);
   }
 
-  /** Open whenever this or the other is; stretches that overlap become one. */
+  /** Open whenever this or the other is. */
   public WorkCalendar or(WorkCalendar other) {
     List<Span> both = new ArrayList<>(open);
     both.addAll(other.open);
-    both.sort(Comparator.comparingInt(Span::startMin).thenComparingInt(Span::endMin));
-    List<Span> joined = new ArrayList<>();
-    for (Span span : both) {
-      int last = joined.size() - 1;
-      if (last >= 0 && span.startMin() < joined.get(last).endMin()) {
-        Span before = joined.get(last);
-        joined.set(last, new Span(before.startMin(), Math.max(before.endMin(), span.endMin())));
-      } else {
-        joined.add(span);
-      }
-    }
-    return new WorkCalendar(joined);
+    return joining(both);
   }
 }

@@ -1,7 +1,6 @@
 package spangle.intake.week;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import spangle.equipment.KettleProfile;
@@ -32,7 +31,7 @@ public final class ShopCalendar {
     if (manning == Manning.ALWAYS) {
       return WorkCalendar.always(shop.horizonMin());
     }
-    WorkCalendar calendar = new WorkCalendar(merged(worked(shop, lineId), shop.horizonMin()));
+    WorkCalendar calendar = WorkCalendar.joining(upTo(shop.horizonMin(), worked(shop, lineId)));
     if (manning == Manning.PEOPLE) {
       for (Span rest : breaks(shop, lineId)) {
         calendar = calendar.without(rest);
@@ -111,23 +110,10 @@ public final class ShopCalendar {
     return new Span(zero + hours.startMin(), zero + hours.endMin());
   }
 
-  private static List<Span> merged(List<Span> spans, int horizonMin) {
-    List<Span> sorted = new ArrayList<>(spans);
-    sorted.sort(Comparator.comparingInt(Span::startMin).thenComparingInt(Span::endMin));
-    List<Span> merged = new ArrayList<>();
-    for (Span span : sorted) {
-      int end = Math.min(span.endMin(), horizonMin);
-      if (span.startMin() >= end) {
-        continue;
-      }
-      int last = merged.size() - 1;
-      if (last >= 0 && merged.get(last).endMin() >= span.startMin()) {
-        Span before = merged.get(last);
-        merged.set(last, new Span(before.startMin(), Math.max(before.endMin(), end)));
-      } else {
-        merged.add(new Span(span.startMin(), end));
-      }
-    }
-    return merged;
+  private static List<Span> upTo(int horizonMin, List<Span> spans) {
+    return spans.stream()
+        .filter(span -> span.startMin() < Math.min(span.endMin(), horizonMin))
+        .map(span -> new Span(span.startMin(), Math.min(span.endMin(), horizonMin)))
+        .toList();
   }
 }

@@ -359,8 +359,7 @@ public final class Slippage {
 
   private boolean open(String station, int startMin, int endMin) {
     WorkCalendar calendar = calendars.get(station);
-    return calendar == null
-        || calendar.open().stream().anyMatch(s -> s.startMin() <= startMin && s.endMin() >= endMin);
+    return calendar == null || calendar.holds(startMin, endMin);
   }
 
   private static boolean clear(List<Span> busy, Span stay) {
