@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import spangle.plan.FinishKind;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.event.LoadTimes;
 
 /** In which order colours are first sprayed. */
 final class ColourOrder {

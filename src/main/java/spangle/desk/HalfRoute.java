@@ -9,11 +9,11 @@ import java.util.TreeMap;
 import spangle.plan.Brief;
 import spangle.plan.Chain;
 import spangle.plan.LeftOut;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.event.LoadTimes;
 
 /**
  * Routes of which a plan holds the beginning and not the rest: pieces that come out galvanized or

@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import spangle.plan.Goals;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.event.LoadTimes;
 import spangle.plan.event.LotNames;
 
 /**

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -56,11 +55,10 @@ final class OfferMaker {
       List<String> lotIds,
       Set<String> jobs,
       List<String> ordered) {
-    PlanFile before = file(kept.brief(), kept.plan());
-    PlanFile after = file(brief, made.plan());
+    PlanFile after = kept.with(brief, made.plan());
     Map<String, PartFate> fates = new TreeMap<>(PartFate.of(after));
     List<String> slips =
-        PartChange.of(PartFate.of(before), fates, 1).stream()
+        PartChange.of(PartFate.of(kept), fates, 1).stream()
             .filter(c -> !jobs.contains(c.jobId()) && c.kind().equals("later") && c.lateNow())
             .map(PartChange::words)
             .toList();
@@ -73,7 +71,7 @@ final class OfferMaker {
     if (freedom == Freedom.NOTHING_MOVES && moved > 0 && !notes.contains(NOT_EXACT)) {
       notes.add(NOT_EXACT);
     }
-    List<String> lateKits = KitDelay.of(before, after).stream().map(KitDelay::words).toList();
+    List<String> lateKits = KitDelay.of(kept, after).stream().map(KitDelay::words).toList();
     return new Promise.Offer(
         honest(freedom, moved, slips.isEmpty() && lateKits.isEmpty()),
         made.endMin(),
@@ -100,20 +98,6 @@ final class OfferMaker {
   /** What is ordered for it is said once, as an order, not again as a delivery. */
   private boolean kept(String condition) {
     return input.catalogue().coatings().noneMatch(c -> condition.contains("(lot " + c.id() + ")"));
-  }
-
-  private PlanFile file(Brief brief, Plan plan) {
-    return new PlanFile(
-        PlanFile.FORMAT,
-        kept.version(),
-        kept.weekFolder(),
-        kept.inputs(),
-        kept.overlay(),
-        kept.gates(),
-        brief,
-        plan,
-        List.of(),
-        Optional.empty());
   }
 
   /** Announced loads that are not where and when they were announced. */

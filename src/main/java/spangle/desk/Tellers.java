@@ -10,9 +10,9 @@ import spangle.plan.Brief;
 import spangle.plan.Held;
 import spangle.plan.LeftOut;
 import spangle.plan.LineKind;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.clock.Loss;
-import spangle.plan.event.LoadTimes;
 import spangle.plan.event.LotNames;
 
 /** Who must be told of a change: those who do the work, those who wait for it. */

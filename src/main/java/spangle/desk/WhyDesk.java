@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import spangle.plan.Brief;
 import spangle.plan.Kit;
 import spangle.plan.LeftOut;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
@@ -188,14 +189,7 @@ public final class WhyDesk {
     if (load == null || batch == null) {
       return OptionalInt.empty();
     }
-    return OptionalInt.of(end(batch, load));
-  }
-
-  /** When a load is finished: off the line, or out of the oven where nothing follows. */
-  static int end(PlannedBatch batch, PlannedLoad load) {
-    return load.visits().stream()
-        .mapToInt(PlannedLoad.PlannedVisit::endMin)
-        .reduce(batch.endMin(), Math::max);
+    return OptionalInt.of(LoadTimes.last(batch, load));
   }
 
   private boolean frozen(Lot lot) {
@@ -228,13 +222,7 @@ public final class WhyDesk {
         part.stream().filter(l -> !l.equals(last)).mapToInt(l -> end(l).orElse(0)).max().orElse(0);
     PlannedLoad load = loads.get(last.id());
     PlannedBatch batch = batches.get(last.id());
-    int hung =
-        load == null || batch == null
-            ? 0
-            : load.visits().stream()
-                .mapToInt(PlannedLoad.PlannedVisit::startMin)
-                .min()
-                .orElse(batch.startMin());
+    int hung = load == null || batch == null ? 0 : LoadTimes.first(batch, load);
     String late =
         end.getAsInt() > last.dueMin()
             ? "late by " + DayWords.length(end.getAsInt() - last.dueMin())

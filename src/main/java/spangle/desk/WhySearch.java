@@ -154,26 +154,15 @@ final class WhySearch {
         in.add(last(chain).id());
       }
     }
-    return pieces == 0 ? Optional.empty() : Optional.of(new Placed(pieces, end(at, in), at));
+    Map<String, Integer> ends = at.lotEnds();
+    int end = in.stream().mapToInt(id -> ends.getOrDefault(id, 0)).max().orElse(0);
+    return in.isEmpty() ? Optional.empty() : Optional.of(new Placed(pieces, end, at));
   }
 
   /** Whether the whole plan keeps every rule that the plan the reader holds keeps. */
   private boolean proven(Brief week, Optional<Placed> placed) {
     return placed.isPresent()
         && Audit.of(week, placed.get().plan()).stream().allMatch(f -> broken.contains(f.rule()));
-  }
-
-  /** When the last of some lots is finished. */
-  private static int end(Plan at, Set<String> lotIds) {
-    int end = 0;
-    for (PlannedBatch batch : at.batches()) {
-      for (PlannedLoad load : batch.loads()) {
-        if (load.lotIds().stream().anyMatch(lotIds::contains)) {
-          end = Math.max(end, WhyDesk.end(batch, load));
-        }
-      }
-    }
-    return end;
   }
 
   private void others(Optional<Placed> base, List<Why.Hold> holds) {
@@ -192,7 +181,7 @@ final class WhySearch {
 
   /** Parts and kits of others that are late by it, in words; empty where nobody is. */
   private String slips(Plan after) {
-    PlanFile then = as(after);
+    PlanFile then = file.with(brief, after);
     Lot own = chains.get(0).get(0);
     Stream<String> parts =
         PartChange.of(PartFate.of(file), PartFate.of(then), 1).stream()
@@ -204,20 +193,6 @@ final class WhySearch {
             .distinct()
             .toList();
     return WhyWords.some(who, 5);
-  }
-
-  private PlanFile as(Plan other) {
-    return new PlanFile(
-        file.format(),
-        file.version(),
-        file.weekFolder(),
-        file.inputs(),
-        file.overlay(),
-        file.gates(),
-        brief,
-        other,
-        List.of(),
-        file.estimates());
   }
 
   /** Dates of kits hold only where a kit would miss one. */

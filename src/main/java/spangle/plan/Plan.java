@@ -25,10 +25,7 @@ public record Plan(
     Map<String, Integer> ends = new HashMap<>();
     for (PlannedBatch batch : batches) {
       for (PlannedLoad load : batch.loads()) {
-        int last =
-            load.visits().stream()
-                .mapToInt(PlannedLoad.PlannedVisit::endMin)
-                .reduce(batch.endMin(), Math::max);
+        int last = LoadTimes.last(batch, load);
         load.lotIds().forEach(id -> ends.put(id, last));
       }
     }

@@ -116,7 +116,7 @@ public final class Inserter {
    * that it comes to by this brief's hours.
    *
    * @param chains all legs of a lot each, the most urgent first; where one finds no place, those of
-   *     the same part and count are not tried either
+   *     the same part, step and count are not tried either
    * @return empty where the plan cannot run as it is by this brief's hours
    */
   public Optional<Filled> fill(List<List<String>> chains) {
@@ -128,8 +128,7 @@ public final class Inserter {
     List<List<String>> in = new ArrayList<>();
     Set<String> noRoom = new HashSet<>();
     for (List<String> legs : chains) {
-      Lot first = floor.lots[rows.lot(legs.get(0))].lot;
-      String alike = first.jobId() + "/" + first.partId() + " x " + first.pieces();
+      String alike = floor.lots[rows.lot(legs.get(0))].lot.likeness();
       if (noRoom.contains(alike)) {
         continue;
       }

@@ -11,13 +11,13 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import spangle.plan.Goals;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.Load;
 import spangle.plan.clock.LotFacts;
-import spangle.plan.event.LoadTimes;
 import spangle.plan.event.LotNames;
 
 /**

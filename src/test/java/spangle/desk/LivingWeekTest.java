@@ -16,11 +16,11 @@ import org.junit.jupiter.api.io.TempDir;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
 import spangle.plan.LeftOut;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.Supply;
-import spangle.plan.event.LoadTimes;
 import spangle.plan.event.PieceCount;
 import spangle.plan.json.PlanFile;
 

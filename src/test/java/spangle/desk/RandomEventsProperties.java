@@ -15,9 +15,9 @@ import spangle.intake.week.GateRecord;
 import spangle.intake.week.Job;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.WeekInput;
+import spangle.plan.LoadTimes;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.event.LoadTimes;
 
 /**
  * Events by chance, sensible and foolish ones, again and again: whatever is reported, no piece is

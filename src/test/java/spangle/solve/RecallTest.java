@@ -14,9 +14,9 @@ import spangle.audit.Audit;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
 import spangle.plan.LeftOut;
+import spangle.plan.LoadTimes;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
-import spangle.plan.event.LoadTimes;
 
 /**
  * A plan people already know is kept: its order where nothing else is asked, and what is frozen.

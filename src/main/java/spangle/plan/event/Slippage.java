@@ -12,6 +12,7 @@ import spangle.equipment.Span;
 import spangle.equipment.WorkCalendar;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
+import spangle.plan.LoadTimes;
 import spangle.plan.MachineSpec;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;

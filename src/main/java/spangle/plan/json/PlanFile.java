@@ -87,4 +87,19 @@ public record PlanFile(
         estimates,
         Optional.empty());
   }
+
+  /** Another plan beside this one, to be compared with it: of its findings nothing is said. */
+  public PlanFile with(Brief otherBrief, Plan otherPlan) {
+    return new PlanFile(
+        format,
+        version,
+        weekFolder,
+        inputs,
+        overlay,
+        gates,
+        otherBrief,
+        otherPlan,
+        List.of(),
+        Optional.empty());
+  }
 }

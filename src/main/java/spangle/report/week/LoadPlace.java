@@ -4,6 +4,7 @@ import java.util.List;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Finish;
 import spangle.plan.LineSpec;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.MachineSpec;
 import spangle.plan.PlannedBatch;
@@ -46,16 +47,12 @@ public record LoadPlace(
 
   /** When hanging begins. */
   public int startMin() {
-    return load.visits().stream()
-        .mapToInt(PlannedLoad.PlannedVisit::startMin)
-        .reduce(batch.startMin(), Math::min);
+    return LoadTimes.first(batch, load);
   }
 
   /** When the last station lets it go. */
   public int endMin() {
-    return load.visits().stream()
-        .mapToInt(PlannedLoad.PlannedVisit::endMin)
-        .reduce(batch.endMin(), Math::max);
+    return LoadTimes.last(batch, load);
   }
 
   /** Earliest due time of its lots. */

@@ -15,6 +15,7 @@ import spangle.equipment.Span;
 import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.BriefBuilder;
+import spangle.plan.LoadTimes;
 import spangle.plan.PlacesOut;
 import spangle.plan.PlannedBatch;
 import spangle.plan.StationSpec;

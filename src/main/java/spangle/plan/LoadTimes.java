@@ -1,7 +1,4 @@
-package spangle.plan.event;
-
-import spangle.plan.PlannedBatch;
-import spangle.plan.PlannedLoad;
+package spangle.plan;
 
 /** First and last minute of a load, its batch among its stays. */
 public final class LoadTimes {
