@@ -97,7 +97,7 @@ final class FitWords {
               + windows(answer.tiltWindowsDeg())
               + answer.rollDeg().map(roll -> ", rolled " + range(roll)).orElse("")
               + (answer.rules().twoDips()
-                  ? "; hang at " + Figures.fixed(answer.hangDeg(), 0) + " degrees"
+                  ? "; hang at " + Figures.upTo(answer.hangDeg(), 1) + " degrees"
                   : "");
       case TWO_DIPS -> {
         TwoDips dips = answer.twoDips().orElseThrow();

@@ -46,7 +46,7 @@ public final class FitSheets {
                 .toList(),
             cautions(fit),
             fit.answer().waysOut(),
-            fit.validity()));
+            validity(fit.answer(), fit.validity())));
   }
 
   /** The page of a size and a place. */
@@ -63,9 +63,28 @@ public final class FitSheets {
             false,
             List.of(),
             List.of(),
-            answer.cautions(),
+            cautions(answer),
             answer.waysOut(),
-            validity));
+            validity(answer, validity)));
+  }
+
+  /** The usual ones of every dip go before those of this one. */
+  private static List<String> cautions(FitAnswer answer) {
+    if (!answer.rules().twoDips() || answer.dips() == 0) {
+      return answer.cautions();
+    }
+    List<String> all = new ArrayList<>();
+    all.add("Nothing sealed and nothing wet goes into zinc: air or water shut in explodes");
+    all.add(
+        "Two people look at the vents and drains; nobody stands under the load or over the bath");
+    all.addAll(answer.cautions());
+    return all;
+  }
+
+  private static String validity(FitAnswer answer, String validity) {
+    return answer.rules().twoDips()
+        ? validity + " No promise is made of how the zinc will look."
+        : validity;
   }
 
   /** The drawing of a part of a week. */
@@ -118,7 +137,7 @@ public final class FitSheets {
   }
 
   private static List<String> cautions(PartFit fit) {
-    Set<String> words = new LinkedHashSet<>(fit.answer().cautions());
+    Set<String> words = new LinkedHashSet<>(cautions(fit.answer()));
     fit.hollows().forEach(h -> words.addAll(h.need().cautions()));
     fit.gates().stream()
         .filter(g -> fit.answer().dips() > 0 && g.gate() == Gate.POCKETS && !g.isShut())
@@ -153,7 +172,7 @@ public final class FitSheets {
     List<FitSheet.Figure> figures = new ArrayList<>();
     figures.add(figure("lies across", answer.acrossMm()));
     if (answer.dips() > 0 && answer.rules().twoDips()) {
-      figures.add(new FitSheet.Figure("hang at", Figures.fixed(answer.hangDeg(), 0) + " degrees"));
+      figures.add(new FitSheet.Figure("hang at", Figures.upTo(answer.hangDeg(), 1) + " degrees"));
       answer
           .rollDeg()
           .ifPresent(

@@ -320,7 +320,8 @@ class FitCommandTest {
         .parse(new org.xml.sax.InputSource(new java.io.StringReader(html.substring(15))));
     assertThat(html)
         .contains("TILTED", "from the side", "from the end", "18.4\u00b0", "40.4 to spare")
-        .contains("ribs are pressed", "4 Dec 2026", "Local codes");
+        .contains("ribs are pressed", "4 Dec 2026", "Local codes")
+        .contains("air or water shut in explodes", "how the zinc will look", "18.4 degrees");
     Path alone = folder.resolve("answer.svg");
     assertThat(new Screen().fit(WEEK, "HC-42", "--out", alone.toString())).isEqualTo(ExitCode.DONE);
     assertThat(Files.readString(alone)).startsWith("<svg xmlns=").endsWith("</svg>");
@@ -365,7 +366,7 @@ class FitCommandTest {
         .contains("length any, width 100 mm, height -100 mm", "Missing: 100 mm of height");
     assertThat(Files.readString(sheet))
         .contains("a door, 2000 high", "height MISSING", "100 mm")
-        .doesNotContain("1000000", "997500", "drains", "length to spare");
+        .doesNotContain("1000000", "997500", "drains", "length to spare", "zinc", "explodes");
   }
 
   /** Of exactly the usable size there is one angle, and it is told as one. */

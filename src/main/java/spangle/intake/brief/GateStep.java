@@ -85,7 +85,7 @@ final class GateStep {
     String words =
         "does not go into the kettle whole or in two dips; limited by "
             + answer.limitedBy().orElse("the kettle")
-            + ". Ways out: "
+            + ". "
             + String.join("; ", answer.waysOut());
     return new Held(
         part.jobId(),
