@@ -156,7 +156,7 @@ public final class PlanDesk {
     WeekReport report =
         new ReportDesk(week, plan)
             .report(purchases, findings, YardstickDesk.sheet(week.brief(), plan, yardstick))
-            .with(OvertimeDesk.of(week, plan, 0));
+            .with(OvertimeDesk.of(week, plan, 0), LateCauses.of(week.brief(), plan));
     return new Outcome(
         reading.problems(),
         Optional.of(

@@ -142,7 +142,9 @@ public final class ReplanDesk {
                 purchases,
                 findings,
                 new Yardstick(sheet.bounds(), sheet.comparisons(), changesForSheet(changes)))
-            .with(OvertimeDesk.of(start.week(), plan, wish.atMin()));
+            .with(
+                OvertimeDesk.of(start.week(), plan, wish.atMin()),
+                LateCauses.of(start.week().brief(), plan));
     PlanDesk.Made made =
         new PlanDesk.Made(start.week(), plan, findings, purchases, report, Optional.of(yardstick));
     List<String> refused = new ArrayList<>();

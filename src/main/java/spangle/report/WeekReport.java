@@ -1,6 +1,7 @@
 package spangle.report;
 
 import java.util.List;
+import java.util.Map;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
 
@@ -17,6 +18,7 @@ import spangle.plan.Plan;
  * @param yardstick how good the plan is and what it changed
  * @param stops when stations are kept for other things than work
  * @param overtime what hours beyond the shifts would buy
+ * @param lateCauses what holds a late part, in words, by job/part; a part may be missing
  */
 public record WeekReport(
     Heading heading,
@@ -27,10 +29,12 @@ public record WeekReport(
     SheetFacts facts,
     Yardstick yardstick,
     List<Stop> stops,
-    Overtime overtime) {
-  /** Copies the list. */
+    Overtime overtime,
+    Map<String, String> lateCauses) {
+  /** Copies the collections. */
   public WeekReport {
     stops = List.copyOf(stops);
+    lateCauses = Map.copyOf(lateCauses);
   }
 
   /** A report of which nobody asked what overtime would buy. */
@@ -43,7 +47,7 @@ public record WeekReport(
       SheetFacts facts,
       Yardstick yardstick,
       List<Stop> stops) {
-    this(heading, brief, plan, waiting, stores, facts, yardstick, stops, Overtime.NONE);
+    this(heading, brief, plan, waiting, stores, facts, yardstick, stops, Overtime.NONE, Map.of());
   }
 
   /** A report that knows of no stops. */
@@ -58,9 +62,10 @@ public record WeekReport(
     this(heading, brief, plan, waiting, stores, facts, yardstick, List.of());
   }
 
-  /** The same with the answer to what overtime would buy. */
-  public WeekReport with(Overtime answer) {
-    return new WeekReport(heading, brief, plan, waiting, stores, facts, yardstick, stops, answer);
+  /** The same with what overtime would buy and what holds the late parts. */
+  public WeekReport with(Overtime answer, Map<String, String> causes) {
+    return new WeekReport(
+        heading, brief, plan, waiting, stores, facts, yardstick, stops, answer, causes);
   }
 
   /** A report that knows nothing beyond the brief and the plan. */

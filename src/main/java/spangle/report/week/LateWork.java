@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import spangle.plan.Lot;
 
 /**
  * A part of a job that is finished past its due time.
  *
  * @param jobId the order
+ * @param partId the part
  * @param label the part in words
  * @param pieces how many pieces are late
  * @param dueMin wanted
@@ -18,7 +20,13 @@ import spangle.plan.Lot;
  * @param loads loads they are on
  */
 public record LateWork(
-    String jobId, String label, int pieces, int dueMin, int endMin, List<String> loads) {
+    String jobId,
+    String partId,
+    String label,
+    int pieces,
+    int dueMin,
+    int endMin,
+    List<String> loads) {
   /** Copies the list. */
   public LateWork {
     loads = List.copyOf(loads);
@@ -34,6 +42,7 @@ public record LateWork(
               lot.jobId() + "\u0000" + lot.partId() + "\u0000" + lot.dueMin(),
               new LateWork(
                   lot.jobId(),
+                  lot.partId(),
                   lot.label(),
                   lot.pieces(),
                   lot.dueMin(),
@@ -51,10 +60,15 @@ public record LateWork(
         .toList();
   }
 
+  /** What holds it, in words; empty where nobody looked for it. */
+  public Optional<String> cause(WeekIndex index) {
+    return Optional.ofNullable(index.report().lateCauses().get(jobId + "/" + partId));
+  }
+
   private LateWork plus(LateWork more) {
     List<String> all = new ArrayList<>(loads);
     more.loads.stream().filter(l -> !all.contains(l)).forEach(all::add);
     return new LateWork(
-        jobId, label, pieces + more.pieces, dueMin, Math.max(endMin, more.endMin), all);
+        jobId, partId, label, pieces + more.pieces, dueMin, Math.max(endMin, more.endMin), all);
   }
 }

@@ -261,6 +261,7 @@ public final class TenAnswers {
                         + time.at(l.endMin())
                         + " for "
                         + time.due(l.dueMin())
+                        + l.cause(index).map(c -> ", held by " + c).orElse("")
                         + index.reason(l.jobId()).map(r -> ". Of the same job " + r).orElse(""))
             .toList();
     long jobs = late.stream().map(LateWork::jobId).distinct().count();

@@ -121,6 +121,7 @@ public final class WaitingList {
                         + ", "
                         + WeekTime.stretch(late.endMin() - late.dueMin())
                         + " late"
+                        + late.cause(index).map(c -> "; held by " + c).orElse("")
                         + index.reason(late.jobId()).map(r -> ". Of the same job " + r).orElse(""),
                     "supervisor tells the customer",
                     OptionalInt.of(late.dueMin())))
