@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import spangle.plan.Brief;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
@@ -59,7 +60,7 @@ final class LateCauses {
       for (PlannedLoad load : batch.loads()) {
         for (String id : load.lotIds()) {
           Lot lot = lots.get(id);
-          if (lot != null && lot.lastLeg() && WhyDesk.end(batch, load) > lot.dueMin()) {
+          if (lot != null && lot.lastLeg() && LoadTimes.last(batch, load) > lot.dueMin()) {
             late.add(WeekIndex.key(lot.jobId(), lot.partId()));
           }
         }
