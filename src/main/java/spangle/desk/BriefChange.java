@@ -63,15 +63,10 @@ final class BriefChange {
 
   static LineSpec line(
       LineSpec line, UnaryOperator<StationSpec> station, UnaryOperator<MachineSpec> machine) {
-    return new LineSpec(
-        line.id(),
-        line.name(),
-        line.kind(),
+    return line.with(
         line.before().stream().map(station).toList(),
         line.machines().stream().map(machine).toList(),
-        line.after().stream().map(station).toList(),
-        line.settings(),
-        line.settingChange());
+        line.after().stream().map(station).toList());
   }
 
   static Brief made(

@@ -11,7 +11,6 @@ import spangle.plan.Brief;
 import spangle.plan.Chain;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
-import spangle.plan.StationSpec;
 
 /**
  * A brief in which one thing that may hold a lot is out of the way.
@@ -133,7 +132,7 @@ record Relaxed(String what, Set<String> groups, String words, String without, Br
     if (!limited) {
       return;
     }
-    Brief patient = BriefChange.stations(brief, Relaxed::patient);
+    Brief patient = BriefChange.stations(brief, s -> s.waiting(Integer.MAX_VALUE));
     all.add(
         new Relaxed(
             "window",
@@ -142,18 +141,6 @@ record Relaxed(String what, Set<String> groups, String words, String without, Br
                 + " in time",
             "if work could wait as long as it likes between steps",
             BriefChange.lots(patient, l -> ids.contains(l.id()) ? unhurried(l) : l)));
-  }
-
-  private static StationSpec patient(StationSpec s) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike(),
-        s.calendar(),
-        s.setups(),
-        s.initialState(),
-        Integer.MAX_VALUE,
-        s.out());
   }
 
   private static Lot unhurried(Lot lot) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spangle.equipment.Span;
 import spangle.equipment.WorkCalendar;
+import spangle.intake.week.Shop;
 import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.CarrierSpec;
@@ -93,26 +94,13 @@ final class RelaxedLine {
                 Set.of("carrier " + carrier.id()),
                 carrier.name() + ", of which there " + count(carrier.owned()),
                 "with two more of " + carrier.name(),
-                BriefChange.carriers(brief, c -> c.equals(carrier) ? two(c) : c)));
+                BriefChange.carriers(brief, c -> c.equals(carrier) ? c.owning(c.owned() + 2) : c)));
       }
     }
   }
 
   private static String count(int owned) {
     return owned == 1 ? "is 1" : "are " + owned;
-  }
-
-  private static CarrierSpec two(CarrierSpec c) {
-    return new CarrierSpec(
-        c.id(),
-        c.name(),
-        c.lineId(),
-        c.face(),
-        c.owned() + 2,
-        c.floorUnits(),
-        c.ownMassKg(),
-        c.stripAfterCycles(),
-        c.stripMin());
   }
 
   private void station(StationSpec station, WorkCalendar usual) {
@@ -123,7 +111,9 @@ final class RelaxedLine {
           Set.of(own),
           "the colour changes at " + station.name(),
           "without minutes for changing colour",
-          BriefChange.stations(brief, s -> s.equals(station) ? quick(s) : s));
+          BriefChange.stations(
+              brief,
+              s -> s.equals(station) ? s.changing(SetupTable.none(s.setups().states())) : s));
     }
     if (!station.out().isEmpty()) {
       add(
@@ -131,7 +121,7 @@ final class RelaxedLine {
           Set.of(own),
           "places of " + station.name() + " that are out of use or not manned",
           "with all places of " + station.name() + " manned and in use",
-          BriefChange.stations(brief, s -> s.equals(station) ? places(s, s.alike(), false) : s));
+          BriefChange.stations(brief, s -> s.equals(station) ? s.having(s.alike(), List.of()) : s));
     }
     if (isShort(station.calendar(), usual)) {
       add(
@@ -147,35 +137,11 @@ final class RelaxedLine {
         Set.of(own),
         station.name() + ", which is busy",
         "with one more place at " + station.name(),
-        BriefChange.stations(brief, s -> s.equals(station) ? places(s, s.alike() + 1, true) : s));
+        BriefChange.stations(brief, s -> s.equals(station) ? s.having(s.alike() + 1, s.out()) : s));
   }
 
   private void add(String what, Set<String> groups, String words, String without, Brief other) {
     all.add(new Relaxed(what, groups, words, without, other));
-  }
-
-  private static StationSpec quick(StationSpec s) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike(),
-        s.calendar(),
-        SetupTable.none(s.setups().states()),
-        s.initialState(),
-        s.longestWaitAfterMin(),
-        s.out());
-  }
-
-  private static StationSpec places(StationSpec s, int alike, boolean out) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        alike,
-        s.calendar(),
-        s.setups(),
-        s.initialState(),
-        s.longestWaitAfterMin(),
-        out ? s.out() : List.of());
   }
 
   /** Whether it is shut for a while in which the line works. */
@@ -200,20 +166,10 @@ final class RelaxedLine {
           Set.of("machine " + line.id()),
           "the oven's change to another setting",
           "without minutes for changing the oven's setting",
-          BriefChange.lines(brief, l -> l.equals(line) ? sameSetting(l) : l));
+          BriefChange.lines(
+              brief,
+              l -> l.equals(line) ? l.changing(SetupTable.none(l.settingChange().states())) : l));
     }
-  }
-
-  private static LineSpec sameSetting(LineSpec l) {
-    return new LineSpec(
-        l.id(),
-        l.name(),
-        l.kind(),
-        l.before(),
-        l.machines(),
-        l.after(),
-        l.settings(),
-        SetupTable.none(l.settingChange().states()));
   }
 
   private void shortMachines(WorkCalendar usual) {
@@ -268,7 +224,7 @@ final class RelaxedLine {
     }
     Brief daily = brief;
     for (int days = 1; days < 7; days++) {
-      int back = days * 1440;
+      int back = days * Shop.DAY_MIN;
       List<MachineSpec> then =
           own.stream().filter(m -> m.calendar().open().get(0).startMin() >= back).toList();
       daily = then.isEmpty() ? daily : beside(daily, then, back, days + " days sooner");
@@ -335,15 +291,7 @@ final class RelaxedLine {
   private static LineSpec with(LineSpec l, List<MachineSpec> more) {
     List<MachineSpec> machines = new ArrayList<>(l.machines());
     machines.addAll(more);
-    return new LineSpec(
-        l.id(),
-        l.name(),
-        l.kind(),
-        l.before(),
-        machines,
-        l.after(),
-        l.settings(),
-        l.settingChange());
+    return l.with(l.before(), machines, l.after());
   }
 
   /** Day and night from the first hour on: nobody comes before the week begins. */

@@ -24,4 +24,10 @@ public record CarrierSpec(
     int floorUnits,
     double ownMassKg,
     int stripAfterCycles,
-    int stripMin) {}
+    int stripMin) {
+  /** The same, of which the shop has so many. */
+  public CarrierSpec owning(int count) {
+    return new CarrierSpec(
+        id, name, lineId, face, count, floorUnits, ownMassKg, stripAfterCycles, stripMin);
+  }
+}

@@ -37,4 +37,18 @@ public record LineSpec(
     after = List.copyOf(after);
     settings = List.copyOf(settings);
   }
+
+  /** The same with other stations and machines. */
+  public LineSpec with(
+      List<StationSpec> stationsBefore,
+      List<MachineSpec> otherMachines,
+      List<StationSpec> stationsAfter) {
+    return new LineSpec(
+        id, name, kind, stationsBefore, otherMachines, stationsAfter, settings, settingChange);
+  }
+
+  /** The same with other minutes between settings. */
+  public LineSpec changing(SetupTable others) {
+    return new LineSpec(id, name, kind, before, machines, after, settings, others);
+  }
 }

@@ -52,4 +52,21 @@ public record StationSpec(
   public StationSpec during(WorkCalendar hours) {
     return new StationSpec(id, name, alike, hours, setups, initialState, longestWaitAfterMin, out);
   }
+
+  /** The same with so many places, of which some are out of use. */
+  public StationSpec having(int places, List<PlacesOut> outOfUse) {
+    return new StationSpec(
+        id, name, places, calendar, setups, initialState, longestWaitAfterMin, outOfUse);
+  }
+
+  /** The same with other minutes for its set-ups. */
+  public StationSpec changing(SetupTable others) {
+    return new StationSpec(
+        id, name, alike, calendar, others, initialState, longestWaitAfterMin, out);
+  }
+
+  /** The same after which a load may wait so many minutes. */
+  public StationSpec waiting(int longestMin) {
+    return new StationSpec(id, name, alike, calendar, setups, initialState, longestMin, out);
+  }
 }

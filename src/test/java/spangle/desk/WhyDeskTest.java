@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.cli.Spangle;
 import spangle.plan.Brief;
-import spangle.plan.CarrierSpec;
 import spangle.plan.Kit;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
@@ -106,19 +105,7 @@ class WhyDeskTest {
     Brief brief =
         yard()
             .lots(powderLot("a").alone(), powderLot("b").alone().due(380))
-            .carrier(
-                "rack",
-                c ->
-                    new CarrierSpec(
-                        c.id(),
-                        c.name(),
-                        c.lineId(),
-                        c.face(),
-                        1,
-                        c.floorUnits(),
-                        c.ownMassKg(),
-                        0,
-                        0))
+            .carrier("rack", c -> c.owning(1))
             .build();
     PlanFile file = planned(brief);
 

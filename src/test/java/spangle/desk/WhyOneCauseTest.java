@@ -18,7 +18,6 @@ import spangle.equipment.WorkCalendar;
 import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.BriefBuilder;
-import spangle.plan.CarrierSpec;
 import spangle.plan.Dwell;
 import spangle.plan.Kit;
 import spangle.plan.MachineSpec;
@@ -91,7 +90,7 @@ class WhyOneCauseTest {
             "rack, of which there is 1",
             yard()
                 .lots(powderLot("a"), powderLot("f"))
-                .carrier("rack", WhyOneCauseTest::onlyOne)
+                .carrier("rack", c -> c.owning(1))
                 .frozen(
                     bake(
                         "F",
@@ -176,15 +175,6 @@ class WhyOneCauseTest {
             yard().lots(powderLot("a").ready(20_000)).supply("powder-grey")));
   }
 
-  private static CarrierSpec onlyOne(CarrierSpec c) {
-    return owned(c, 1);
-  }
-
-  private static CarrierSpec owned(CarrierSpec c, int count) {
-    return new CarrierSpec(
-        c.id(), c.name(), c.lineId(), c.face(), count, c.floorUnits(), c.ownMassKg(), 0, 0);
-  }
-
   /** At 200 C: half an hour until it has cooled down to 180 C. */
   private static MachineSpec hot(MachineSpec m) {
     return new MachineSpec(
@@ -192,22 +182,14 @@ class WhyOneCauseTest {
   }
 
   private static StationSpec bothOut(StationSpec s) {
-    return new StationSpec(
-        s.id(),
-        s.name(),
-        s.alike(),
-        s.calendar(),
-        s.setups(),
-        s.initialState(),
-        s.longestWaitAfterMin(),
-        List.of(new PlacesOut(2, new Span(360, 1800))));
+    return s.having(s.alike(), List.of(new PlacesOut(2, new Span(360, 1800))));
   }
 
   /** The booth and the hanging places are taken until 820, so that the oven is shut before it. */
   private static BriefBuilder hours() {
     return yard()
         .lots(powderLot("a").carriers("frame"), powderLot("f"), powderLot("f2"), powderLot("f3"))
-        .carrier("rack", c -> owned(c, 5))
+        .carrier("rack", c -> c.owning(5))
         .frozen(
             bake("F", "oven-1", 0, 820, 840, load("FL", "rack", "f").visit("booth", 360, 820)),
             bake(

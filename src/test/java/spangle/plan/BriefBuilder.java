@@ -154,17 +154,12 @@ public final class BriefBuilder {
         lines.stream()
             .map(
                 line ->
-                    new LineSpec(
-                        line.id(),
-                        line.name(),
-                        line.kind(),
+                    line.with(
                         line.before(),
                         line.machines().stream()
                             .map(m -> m.id().equals(id) ? change.apply(m) : m)
                             .toList(),
-                        line.after(),
-                        line.settings(),
-                        line.settingChange()))
+                        line.after()))
             .toList();
     return this;
   }
@@ -198,26 +193,14 @@ public final class BriefBuilder {
         lines.stream()
             .map(
                 line ->
-                    new LineSpec(
-                        line.id(),
-                        line.name(),
-                        line.kind(),
-                        all.apply(line.before()),
-                        line.machines(),
-                        all.apply(line.after()),
-                        line.settings(),
-                        line.settingChange()))
+                    line.with(all.apply(line.before()), line.machines(), all.apply(line.after())))
             .toList();
     return this;
   }
 
   /** A station's longest wait after it. */
   public BriefBuilder longestWaitAfter(String stationId, int minutes) {
-    return station(
-        stationId,
-        s ->
-            new StationSpec(
-                s.id(), s.name(), s.alike(), s.calendar(), s.setups(), s.initialState(), minutes));
+    return station(stationId, s -> s.waiting(minutes));
   }
 
   /** Changes one carrier. */

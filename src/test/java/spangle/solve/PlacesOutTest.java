@@ -17,25 +17,13 @@ import spangle.plan.PlacesOut;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad.PlannedVisit;
-import spangle.plan.StationSpec;
 
 /** The yard pickles in two tanks; the second is out on Monday until 12:00, minute 720. */
 class PlacesOutTest {
   private static Brief week(int out) {
     return yard()
         .lots(zincLot("a").alone().due(500), zincLot("b").alone().due(500))
-        .station(
-            "pickle",
-            s ->
-                new StationSpec(
-                    s.id(),
-                    s.name(),
-                    s.alike(),
-                    s.calendar(),
-                    s.setups(),
-                    s.initialState(),
-                    s.longestWaitAfterMin(),
-                    List.of(new PlacesOut(out, new Span(0, 720)))))
+        .station("pickle", s -> s.having(s.alike(), List.of(new PlacesOut(out, new Span(0, 720)))))
         .build();
   }
 

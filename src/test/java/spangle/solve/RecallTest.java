@@ -12,7 +12,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import spangle.audit.Audit;
 import spangle.plan.Brief;
-import spangle.plan.CarrierSpec;
 import spangle.plan.LeftOut;
 import spangle.plan.LoadTimes;
 import spangle.plan.Plan;
@@ -72,7 +71,7 @@ class RecallTest {
     Brief brief =
         yard()
             .lots(powderLot("A"), powderLot("B"), powderLot("C"))
-            .carrier("rack", RecallTest::only)
+            .carrier("rack", c -> c.owning(1))
             .frozen(held, off)
             .build();
     Plan plan = solve(brief, List.of(), 200);
@@ -83,11 +82,6 @@ class RecallTest {
             .orElseThrow();
     assertThat(LoadTimes.first(last)).isEqualTo(485);
     assertThat(Audit.of(brief, plan)).isEmpty();
-  }
-
-  private static CarrierSpec only(CarrierSpec c) {
-    return new CarrierSpec(
-        c.id(), c.name(), c.lineId(), c.face(), 1, c.floorUnits(), c.ownMassKg(), 0, 0);
   }
 
   @Test

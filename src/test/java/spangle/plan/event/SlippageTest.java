@@ -18,7 +18,6 @@ import spangle.plan.BriefBuilder;
 import spangle.plan.LoadTimes;
 import spangle.plan.PlacesOut;
 import spangle.plan.PlannedBatch;
-import spangle.plan.StationSpec;
 
 /** How what was reported moves the times of what stays. */
 class SlippageTest {
@@ -69,17 +68,7 @@ class SlippageTest {
         yard()
             .lots(zincLot("z"))
             .station(
-                "pickle",
-                s ->
-                    new StationSpec(
-                        s.id(),
-                        s.name(),
-                        s.alike(),
-                        s.calendar(),
-                        s.setups(),
-                        s.initialState(),
-                        s.longestWaitAfterMin(),
-                        List.of(new PlacesOut(1, new Span(400, 500)))))
+                "pickle", s -> s.having(s.alike(), List.of(new PlacesOut(1, new Span(400, 500)))))
             .build();
     PlannedBatch settled = new Slippage(brief, 410).settle(planned, Map.of("Z1", hung));
     assertThat(settled.loads().get(0).visits().get(0).place()).isEqualTo(1);
