@@ -2,10 +2,10 @@ package spangle.desk;
 
 import java.util.List;
 import java.util.Locale;
+import spangle.intake.week.Shop;
 
 /** Minutes of the week in words. */
 final class DayWords {
-  private static final int DAY_MIN = 24 * 60;
   private static final List<String> DAYS =
       List.of("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
 
@@ -13,8 +13,8 @@ final class DayWords {
 
   /** Such as "Tuesday 14:05"; later weeks are said. */
   static String of(int minute) {
-    int day = Math.floorDiv(minute, DAY_MIN);
-    int inDay = Math.floorMod(minute, DAY_MIN);
+    int day = Math.floorDiv(minute, Shop.DAY_MIN);
+    int inDay = Math.floorMod(minute, Shop.DAY_MIN);
     String later = day >= 7 ? " of week " + (day / 7 + 1) : "";
     return String.format(
         Locale.ROOT,
@@ -27,15 +27,15 @@ final class DayWords {
 
   /** A time by which something is due: midnight belongs to the day it ends, "Tuesday 24:00". */
   static String due(int minute) {
-    return Math.floorMod(minute, DAY_MIN) == 0
-        ? of(minute - DAY_MIN).replace("00:00", "24:00")
+    return Math.floorMod(minute, Shop.DAY_MIN) == 0
+        ? of(minute - Shop.DAY_MIN).replace("00:00", "24:00")
         : of(minute);
   }
 
   /** A length of time such as "45 min", "3 h" or "2 h 10 min"; days count 24 hours. */
   static String length(int minutes) {
-    int days = minutes / DAY_MIN;
-    int hours = minutes % DAY_MIN / 60;
+    int days = minutes / Shop.DAY_MIN;
+    int hours = minutes % Shop.DAY_MIN / 60;
     int rest = minutes % 60;
     StringBuilder words = new StringBuilder();
     if (days > 0) {

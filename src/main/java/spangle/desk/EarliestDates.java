@@ -24,7 +24,6 @@ import spangle.solve.Inserter;
  * material is put where that can be here, ordered now with its lead time where nobody has.
  */
 final class EarliestDates {
-  private static final int MORE_DAYS = 14;
   private static final String NO_SUPPLY = Loss.NO_SUPPLY.code();
 
   /** Lots left out times all lots: beyond this the dates would cost more than the plan. */
@@ -54,7 +53,7 @@ final class EarliestDates {
             .toList();
     Brief stocked =
         BriefChange.supplies(week.brief(), Reorder.with(orders, week.brief().supplies()));
-    Brief longer = LaterWeek.behind(stocked, LaterWeek.of(week.input(), MORE_DAYS).brief(), lots);
+    Brief longer = LaterWeek.behind(stocked, LaterWeek.of(week.input()).brief(), lots);
     Map<String, Integer> ends = new HashMap<>();
     Plan filled = filled(longer, plan, left, ends);
     List<LeftOut> dated = new ArrayList<>();
@@ -65,7 +64,7 @@ final class EarliestDates {
           new LeftOut(
               l.lotId(),
               l.code(),
-              l.reason() + (lacks ? delivery(longer, filled, orders, l, at != null) : ""),
+              l.reason() + (lacks && at != null ? delivery(longer, filled, orders, l) : ""),
               at == null ? l.earliestMin() : OptionalInt.of(at)));
     }
     return new Plan(plan.batches(), dated, plan.figures(), plan.solve());
@@ -77,23 +76,15 @@ final class EarliestDates {
   }
 
   /** Which delivery lets it run. */
-  private static String delivery(
-      Brief longer, Plan filled, List<Reorder> orders, LeftOut left, boolean found) {
+  private static String delivery(Brief longer, Plan filled, List<Reorder> orders, LeftOut left) {
     Lot lot =
         longer.lots().stream().filter(l -> l.id().equals(left.lotId())).findFirst().orElseThrow();
     Optional<Reorder> ordered =
         orders.stream().filter(o -> o.coating().id().equals(lot.finish().materialId())).findFirst();
-    if (!found) {
-      return "";
-    }
     return ordered
-        .map(o -> "; it can be done " + o.words())
-        .or(
-            () ->
-                new Conditions(longer)
-                    .of(filled, Set.of(lot.id())).stream()
-                        .findFirst()
-                        .map(words -> "; it can be done " + words))
+        .map(Reorder::words)
+        .or(() -> new Conditions(longer).of(filled, Set.of(lot.id())).stream().findFirst())
+        .map(words -> "; it can be done " + words)
         .orElse("");
   }
 

@@ -18,14 +18,15 @@ import spangle.plan.Lot;
 
 /** A week with the weeks after it, for work that finds no room in it. */
 final class LaterWeek {
-  private static final int LONGEST_DAYS = 28;
+  /** Two weeks are looked at behind a week that has no room. */
+  private static final int MORE_DAYS = 14;
 
   private LaterWeek() {}
 
   /** The same week with so many days more, if the program can look so far. */
-  static PreparedWeek of(WeekInput input, int moreDays) {
+  static PreparedWeek of(WeekInput input) {
     Shop s = input.shop();
-    int days = Math.min(LONGEST_DAYS, s.horizonDays() + moreDays);
+    int days = Math.min(Shop.LONGEST_DAYS, s.horizonDays() + MORE_DAYS);
     return BriefMaker.prepare(input.withShop(s.lasting(days)));
   }
 

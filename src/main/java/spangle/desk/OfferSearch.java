@@ -20,9 +20,6 @@ import spangle.solve.Inserter;
  * Looks for the dates a new job can have: this week, with what can be ordered, or the weeks behind.
  */
 final class OfferSearch {
-  /** Weeks looked ahead where the week itself has no room. */
-  private static final int MORE_DAYS = 14;
-
   private final WeekInput input;
   private final PreparedWeek week;
   private final PlanFile kept;
@@ -129,7 +126,7 @@ final class OfferSearch {
       }
     }
     all.addAll(next);
-    Brief longer = LaterWeek.behind(within, LaterWeek.of(input, MORE_DAYS).brief(), all);
+    Brief longer = LaterWeek.behind(within, LaterWeek.of(input).brief(), all);
     Plan base = kept.plan();
     int placed = 0;
     for (String id : queue) {

@@ -21,6 +21,7 @@ import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.clock.Loss;
 import spangle.report.Overtime;
 import spangle.solve.Filled;
 import spangle.solve.Inserter;
@@ -33,7 +34,8 @@ import spangle.solve.Inserter;
  */
 final class OvertimeDesk {
   /** Reasons no hours help against. */
-  private static final Set<String> BEYOND_HOURS = Set.of("no-supply", "no-place", "zinc-level");
+  private static final Set<String> BEYOND_HOURS =
+      Set.of(Loss.NO_SUPPLY.code(), Loss.NO_ZINC_OVER_IT.code(), LeftOut.NO_PLACE);
 
   /** Lots tried times ways times all lots: beyond this trying would take longer than the plan. */
   private static final int MOST = 12_000;

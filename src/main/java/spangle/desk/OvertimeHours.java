@@ -23,7 +23,6 @@ import spangle.plan.LineSpec;
 /** The hours a shop may work besides its shifts, and a brief in which some of them are worked. */
 final class OvertimeHours {
   private static final int WEEK_DAYS = 7;
-  private static final int LONGEST_DAYS = 28;
 
   private final Shop shop;
   private final Brief brief;
@@ -66,7 +65,7 @@ final class OvertimeHours {
   List<Stretch> allowed(int fromMin) {
     int weeks = (shop.horizonDays() + WEEK_DAYS - 1) / WEEK_DAYS;
     List<Stretch> all = new ArrayList<>();
-    for (int day = 0; day < Math.min(LONGEST_DAYS, weeks * WEEK_DAYS); day++) {
+    for (int day = 0; day < Math.min(Shop.LONGEST_DAYS, weeks * WEEK_DAYS); day++) {
       for (Overtime each : shop.overtime()) {
         if (each.days().contains(day % WEEK_DAYS)) {
           Stretch stretch =
@@ -95,7 +94,7 @@ final class OvertimeHours {
   /** The same week in which these stretches are worked; what events shut stays shut. */
   Brief worked(List<Stretch> stretches) {
     int end = stretches.stream().mapToInt(Stretch::endMin).reduce(brief.horizonMin(), Math::max);
-    int days = Math.min(LONGEST_DAYS, (end + Shop.DAY_MIN - 1) / Shop.DAY_MIN);
+    int days = Math.min(Shop.LONGEST_DAYS, (end + Shop.DAY_MIN - 1) / Shop.DAY_MIN);
     int horizon = Math.max(brief.horizonMin(), days * Shop.DAY_MIN);
     List<DayException> dates = new ArrayList<>(shop.exceptions());
     stretches.forEach(s -> dates.add(s.date()));

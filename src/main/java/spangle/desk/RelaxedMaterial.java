@@ -16,6 +16,7 @@ import spangle.plan.Supply;
 
 /** What the store may hold a lot with: too little, the wrong maker's lot, kept for a kit. */
 final class RelaxedMaterial {
+  /** More kilograms or litres than any week draws. */
   private static final double PLENTY = 1e6;
 
   private final Brief brief;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import spangle.intake.brief.PreparedWeek;
+import spangle.intake.week.Shop;
 import spangle.plan.Brief;
 import spangle.plan.Held;
 import spangle.plan.LeftOut;
@@ -17,7 +18,6 @@ import spangle.plan.event.LotNames;
 
 /** Who must be told of a change: those who do the work, those who wait for it. */
 final class Tellers {
-  private static final int DAY_MIN = 1440;
   private static final int HOUR_MIN = 60;
 
   private final PreparedWeek week;
@@ -123,7 +123,7 @@ final class Tellers {
   }
 
   private static int day(LoadMatch.Spot spot) {
-    return Math.floorDiv(LoadTimes.last(spot.batch(), spot.load()), DAY_MIN);
+    return Math.floorDiv(LoadTimes.last(spot.batch(), spot.load()), Shop.DAY_MIN);
   }
 
   /** Who can bring back what has fallen out: those who buy, or those a gate waits for. */

@@ -12,6 +12,9 @@ import java.util.OptionalInt;
  * @param earliestMin earliest end that could be promised; empty where nothing can be said
  */
 public record LeftOut(String lotId, String code, String reason, OptionalInt earliestMin) {
+  /** Code of a lot that no carrier, oven or kettle of the shop takes. */
+  public static final String NO_PLACE = "no-place";
+
   /** What must change before the lot can have a date; empty where it has one. */
   public String condition() {
     if (earliestMin.isPresent()) {
@@ -29,7 +32,7 @@ public record LeftOut(String lotId, String code, String reason, OptionalInt earl
       case "earlier-leg" -> "it can be had as soon as the step before it can";
       case "half-route" -> "it can be had as soon as the step after it can";
       case "zinc-level" -> "it waits until the bath is filled up";
-      case "no-place" ->
+      case NO_PLACE ->
           "it needs another finish, another carrier or oven in the shop file, or another firm";
       default -> "nothing is known that would bring it in";
     };

@@ -19,12 +19,8 @@ import spangle.plan.clock.WeekPlan;
 
 /** What the plan does not hold, with the reason. */
 final class LeftOuts {
-  /** No machine, setting or carrier takes the lot at all. */
-  static final String NO_PLACE = "no-place";
-
   private final WeekPlan week;
   private final Floor floor;
-
   private final Map<String, LeftOut> outside;
 
   /**
@@ -103,7 +99,7 @@ final class LeftOuts {
         left.add(
             new LeftOut(
                 lot.lot.id(),
-                NO_PLACE,
+                LeftOut.NO_PLACE,
                 "no machine of its line, setting or carrier takes it",
                 OptionalInt.empty()));
       } else if (why[lot.index] < 0) {

@@ -79,7 +79,7 @@ final class ShopReader {
     return new Shop(
         fields.needed("name").map(Datum.Scalar::text).orElse("shop"),
         monday,
-        fields.wholeOr("horizon_days", 1, 28, 7),
+        horizonDays(),
         fields
             .word("standard", Fields.words(ZincStandard.values(), ZincStandard::word))
             .orElse(ZincStandard.ISO1461),
@@ -98,9 +98,13 @@ final class ShopReader {
     return fields.word("gauge_table", Gauges.names());
   }
 
+  private int horizonDays() {
+    return fields.wholeOr("horizon_days", 1, Shop.LONGEST_DAYS, 7);
+  }
+
   private List<ShopLine> lines(Times times) {
     List<ShopLine> lines = new ArrayList<>();
-    HaulingReader hauling = new HaulingReader(times, fields.wholeOr("horizon_days", 1, 28, 7));
+    HaulingReader hauling = new HaulingReader(times, horizonDays());
     LineReader reader = new LineReader(profiles);
     for (Fields line : fields.groups("lines")) {
       Optional<String> id = line.name("id");
@@ -133,7 +137,6 @@ final class ShopReader {
   }
 
   private List<Maintenance> maintenance(Times times) {
-    int horizonDays = fields.wholeOr("horizon_days", 1, 28, 7);
     List<Maintenance> blocks = new ArrayList<>();
     for (Fields block : fields.groups("maintenance")) {
       Optional<String> station = block.name("station");
@@ -154,7 +157,7 @@ final class ShopReader {
                   "'" + weekday.get().text() + "' is no day of the week",
                   "use mon tue wed thu fri sat sun, or give a date");
         } else {
-          for (int d = day.getAsInt(); d < horizonDays; d += 7) {
+          for (int d = day.getAsInt(); d < horizonDays(); d += 7) {
             days.add(d);
           }
         }

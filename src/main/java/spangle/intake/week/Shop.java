@@ -39,6 +39,9 @@ public record Shop(
   /** Minutes of a day. */
   public static final int DAY_MIN = 24 * 60;
 
+  /** A plan looks no further ahead than four weeks. */
+  public static final int LONGEST_DAYS = 28;
+
   /** Copies the lists. */
   public Shop {
     shifts = List.copyOf(shifts);
