@@ -9,10 +9,10 @@ import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.plan.BathSpec;
-import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.event.ZincLevel;
 
 /** How high the zinc must stand for a load that hangs deep, and how high it stands by the plan. */
 final class LevelWords {
@@ -23,14 +23,13 @@ final class LevelWords {
   private static final double DEEP_MM = 250;
 
   private final PreparedWeek week;
-  private final Plan plan;
-  private final Map<String, Lot> lots = new HashMap<>();
+  private final ZincLevel level;
   private final Map<String, KettleProfile> kettles = new HashMap<>();
 
   LevelWords(PreparedWeek week, Plan plan) {
     this.week = week;
-    this.plan = plan;
-    week.brief().lots().forEach(l -> lots.put(l.id(), l));
+    this.level = new ZincLevel(week.brief());
+    plan.batches().forEach(level::dipped);
     for (ShopLine line : week.input().shop().lines()) {
       for (StationUse use : line.stations()) {
         if (use.profile() instanceof KettleProfile kettle) {
@@ -59,7 +58,7 @@ final class LevelWords {
     if (spare > DEEP_MM) {
       return "";
     }
-    double down = downMm(bath, batch.startMin());
+    double down = level.downMm(bath, batch.startMin());
     OptionalInt filled =
         bath.marks().stream()
             .filter(m -> m.filled() && m.atMin() > batch.startMin())
@@ -76,24 +75,5 @@ final class LevelWords {
             ? "at its mark"
             : String.format(Locale.ROOT, "%.0f mm under it", Math.ceil(down)))
         + (filled.isPresent() ? "; filled up next by " + DayWords.of(filled.getAsInt()) : "");
-  }
-
-  /** Below the mark when a dip begins: as it was last known, less what the dips since took. */
-  private double downMm(BathSpec bath, int atMin) {
-    int known =
-        bath.marks().stream()
-            .filter(m -> m.atMin() <= atMin)
-            .mapToInt(BathSpec.Mark::atMin)
-            .max()
-            .orElse(0);
-    double kg =
-        plan.batches().stream()
-            .filter(b -> b.machineId().equals(bath.machineId()))
-            .filter(b -> b.startMin() >= known && b.startMin() < atMin)
-            .flatMap(b -> b.loads().stream())
-            .flatMap(l -> l.lotIds().stream())
-            .mapToDouble(id -> lots.containsKey(id) ? lots.get(id).materialKg() : 0)
-            .sum();
-    return bath.markedDownMm(atMin) + bath.mmPerKg() * kg;
   }
 }

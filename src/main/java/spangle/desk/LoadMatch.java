@@ -46,18 +46,16 @@ final class LoadMatch {
   /** The same load in both plans. */
   record Pair(Spot was, Spot is) {}
 
-  private final Map<String, Lot> lots;
   private final List<Spot> added;
   private final List<Spot> gone;
   private final List<Pair> pairs = new ArrayList<>();
 
   LoadMatch(Plan before, Plan after, Map<String, Lot> lots, Set<String> fixed) {
-    this.lots = Map.copyOf(lots);
     this.gone = spots(before);
     this.added = spots(after);
     Map<Spot, List<String>> work = new HashMap<>();
-    gone.forEach(s -> work.put(s, work(s)));
-    added.forEach(s -> work.put(s, work(s)));
+    gone.forEach(s -> work.put(s, Lot.likeness(s.load().lotIds(), lots)));
+    added.forEach(s -> work.put(s, Lot.likeness(s.load().lotIds(), lots)));
     BiPredicate<Spot, Spot> number = (was, is) -> was.id().equals(is.id());
     BiPredicate<Spot, Spot> same =
         (was, is) -> work.getOrDefault(was, List.of()).equals(work.getOrDefault(is, List.of()));
@@ -93,17 +91,6 @@ final class LoadMatch {
     plan.batches().forEach(b -> b.loads().forEach(l -> spots.add(new Spot(b, l))));
     spots.sort(Comparator.comparingInt((Spot s) -> s.batch().startMin()).thenComparing(Spot::id));
     return spots;
-  }
-
-  private List<String> work(Spot spot) {
-    return spot.load().lotIds().stream()
-        .map(
-            id -> {
-              Lot lot = lots.get(id);
-              return lot == null ? id : lot.likeness();
-            })
-        .sorted()
-        .toList();
   }
 
   List<Pair> pairs() {

@@ -6,8 +6,13 @@ import spangle.measure.Figures;
 
 /** Into how many pieces a part has to be cut so that every piece goes in whole. */
 final class Splits {
+  /** More pieces by cuts across one side nobody would join again. */
   private static final int MOST_PIECES = 8;
+
+  /** The same of cuts across two sides: six by six. */
   private static final int MOST_BOTH_WAYS = 36;
+
+  /** Of the longest part (a kilometre) these leave less than a thousandth of a millimetre. */
   private static final int HALVINGS = 40;
 
   private final FitRequest request;

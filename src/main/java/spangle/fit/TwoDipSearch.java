@@ -9,9 +9,8 @@ import spangle.measure.Interval;
 
 /** Finds two dips for a part that does not go in whole. Turning over comes before end out. */
 final class TwoDipSearch {
-  private static final int[][] LAYS = {
-    {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
-  };
+  /** Which sides of a box, from the shortest, lie across, along and upright. */
+  static final int[][] LAYS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
 
   private TwoDipSearch() {}
 

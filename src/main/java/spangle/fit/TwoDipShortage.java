@@ -13,18 +13,14 @@ import spangle.measure.Box;
 record TwoDipShortage(TwoDips.Form form, double tiltDeg, Margin margin) {
   static final double STEP_DEG = 0.05;
 
-  private static final int[][] LAYS = {
-    {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
-  };
-
   static TwoDipShortage of(Box box, UsableSpace space, double overlapMm) {
     double[] sides = {box.shortestMm(), box.middleMm(), box.longestMm()};
-    TwoDipShortage best = turnedOver(sides, LAYS[0], space, overlapMm);
-    for (int[] lay : LAYS) {
+    TwoDipShortage best = turnedOver(sides, TwoDipSearch.LAYS[0], space, overlapMm);
+    for (int[] lay : TwoDipSearch.LAYS) {
       best = nearer(turnedOver(sides, lay, space, overlapMm), best);
     }
     int steps = (int) Math.round(90 / STEP_DEG);
-    for (int[] lay : LAYS) {
+    for (int[] lay : TwoDipSearch.LAYS) {
       for (int i = 1; i < steps; i++) {
         best = nearer(endOut(sides, lay, i * STEP_DEG, space, overlapMm), best);
       }

@@ -2,6 +2,7 @@ package spangle.plan;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import spangle.fit.hang.HangItem;
 
@@ -71,6 +72,16 @@ public record Lot(
   /** Equal for lots of the same pieces at the same step, which may stand in for one another. */
   public String likeness() {
     return jobId + '\n' + partId + '\n' + leg + '\n' + pieces + '\n' + finish.key();
+  }
+
+  /**
+   * Likenesses of lots in order: equal for loads of the same work. A lot that is gone is its id.
+   */
+  public static List<String> likeness(List<String> ids, Map<String, Lot> lots) {
+    return ids.stream()
+        .map(id -> Optional.ofNullable(lots.get(id)).map(Lot::likeness).orElse(id))
+        .sorted()
+        .toList();
   }
 
   /** The same lot with another weight. */

@@ -61,22 +61,11 @@ final class KnownNumbers {
                 batch.machineId(),
                 batch.startMin(),
                 LoadTimes.first(batch, load),
-                likeness(load.lotIds()),
+                Lot.likeness(load.lotIds(), lots),
                 work));
         all.add(load.id());
       }
     }
-  }
-
-  private List<String> likeness(List<String> ids) {
-    return ids.stream()
-        .map(
-            id -> {
-              Lot lot = lots.get(id);
-              return lot == null ? id : lot.likeness();
-            })
-        .sorted()
-        .toList();
   }
 
   private List<String> ids(Load load) {
@@ -94,7 +83,8 @@ final class KnownNumbers {
    */
   List<Optional<String>> of(String lineId, List<Wanted> wanted) {
     @Nullable String[] numbers = new @Nullable String[wanted.size()];
-    List<List<String>> likeness = wanted.stream().map(w -> likeness(ids(w.load()))).toList();
+    List<List<String>> likeness =
+        wanted.stream().map(w -> Lot.likeness(ids(w.load()), lots)).toList();
     give(wanted, numbers, (w, b) -> same(likeness.get(w), b) && stood(wanted.get(w), b));
     give(wanted, numbers, (w, b) -> same(likeness.get(w), b));
     List<Set<String>> work = new ArrayList<>();

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import spangle.part.Folded;
 
 /**
@@ -25,9 +23,6 @@ final class Around {
 
   /** Sides of the polygon around an outline of many corners: a round grows by 0.3 %. */
   static final int SIDES = 40;
-
-  private static final int AT_ONCE = 60_000;
-  private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private final int along;
   private final List<List<Coordinate>> slices = new ArrayList<>();
@@ -89,8 +84,8 @@ final class Around {
     List<Coordinate> seen = slices.get(slice);
     seen.add(
         new Coordinate(triangles.at(t, c, (along + 1) % 3), triangles.at(t, c, (along + 2) % 3)));
-    if (seen.size() > AT_ONCE) {
-      slices.set(slice, new ArrayList<>(hull(seen)));
+    if (seen.size() > Outline.AT_ONCE) {
+      slices.set(slice, Outline.hull(seen));
     }
   }
 
@@ -100,7 +95,7 @@ final class Around {
       if (slices.get(i).isEmpty()) {
         continue;
       }
-      List<Coordinate> outline = hull(slices.get(i));
+      List<Coordinate> outline = Outline.hull(slices.get(i));
       for (Coordinate on : outline.size() > SIDES ? polygon(outline) : outline) {
         corners.add(corner(on, low[i]));
         corners.add(corner(on, high[i]));
@@ -136,12 +131,5 @@ final class Around {
       corners.add(new Coordinate(out * cos - on * sin, out * sin + on * cos));
     }
     return corners;
-  }
-
-  private static List<Coordinate> hull(List<Coordinate> points) {
-    return List.of(
-        new ConvexHull(points.toArray(new Coordinate[0]), FACTORY)
-            .getConvexHull()
-            .getCoordinates());
   }
 }

@@ -13,7 +13,7 @@ final class Outline {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   /** So many corners are looked at together; a large file has a million. */
-  private static final int AT_ONCE = 60_000;
+  static final int AT_ONCE = 60_000;
 
   private Outline() {}
 
@@ -52,7 +52,8 @@ final class Outline {
     return hull(seen);
   }
 
-  private static List<Coordinate> hull(List<Coordinate> points) {
+  /** Corners of the convex hull in the plane, each once. */
+  static List<Coordinate> hull(List<Coordinate> points) {
     Coordinate[] ring =
         new ConvexHull(points.toArray(new Coordinate[0]), FACTORY).getConvexHull().getCoordinates();
     // The ring ends where it begins.

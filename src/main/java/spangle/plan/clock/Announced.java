@@ -59,12 +59,7 @@ final class Announced {
       int machine = machines.getOrDefault(batch.machineId(), -1);
       int weight = batch.startMin() / DAY_MIN == firstDay ? Goals.STICKY : 1;
       for (PlannedLoad load : batch.loads()) {
-        List<String> key = new ArrayList<>();
-        for (String id : load.lotIds()) {
-          Lot lot = lots.get(id);
-          key.add(lot == null ? id : lot.likeness());
-        }
-        key.sort(null);
+        List<String> key = Lot.likeness(load.lotIds(), lots);
         places
             .computeIfAbsent(key, k -> new ArrayList<>())
             .add(new Place(machine, batch.startMin()));

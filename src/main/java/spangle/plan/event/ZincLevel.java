@@ -12,18 +12,19 @@ import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 
 /** How high the zinc stands for what hangs: by its last mark, less what dips have taken since. */
-final class ZincLevel {
+public final class ZincLevel {
   private final Brief brief;
   private final Map<String, Lot> lots = new HashMap<>();
   private final List<PlannedBatch> dips = new ArrayList<>();
 
-  ZincLevel(Brief brief) {
+  /** For the baths of a brief, no dip taken yet. */
+  public ZincLevel(Brief brief) {
     this.brief = brief;
     brief.lots().forEach(l -> lots.put(l.id(), l));
   }
 
   /** Takes a dip that stands. */
-  void dipped(PlannedBatch batch) {
+  public void dipped(PlannedBatch batch) {
     if (!brief.baths().isEmpty()) {
       dips.add(batch);
     }
@@ -46,7 +47,8 @@ final class ZincLevel {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private double downMm(BathSpec bath, int atMin) {
+  /** Below the usual mark when a dip begins, mm: as last known, less what the dips since took. */
+  public double downMm(BathSpec bath, int atMin) {
     int since =
         bath.marks().stream()
             .mapToInt(BathSpec.Mark::atMin)
