@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +18,6 @@ import picocli.CommandLine.Spec;
 import spangle.desk.PlanDesk;
 import spangle.desk.Unheard;
 import spangle.desk.WhatIfStart;
-import spangle.intake.problem.Problem;
 import spangle.solve.SolveOptions;
 
 /** The batch schedule of a week and all its sheets. */
@@ -100,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
         desk.plan(week, Optional.ofNullable(overlay), start, options, progress::show);
     progress.end();
     if (outcome.made().isEmpty()) {
-      complain(outcome.problems(), err);
+      ProblemOut.refuse("Nothing was planned", outcome.problems(), err);
       return ExitCode.REFUSED;
     }
     PlanDesk.Made made = outcome.made().get();
@@ -151,19 +149,5 @@ final class PlanCommand implements Callable<Integer> {
     } catch (IOException refused) {
       throw ExitException.refused("Nothing was written: " + refused.getMessage());
     }
-  }
-
-  private static void complain(List<Problem> problems, PrintWriter err) {
-    err.println("Nothing was planned:");
-    for (Problem problem : problems) {
-      err.printf(
-          Locale.ROOT,
-          "  %s: %s [%s] %s%n",
-          problem.place().words(),
-          problem.why(),
-          problem.code().key(),
-          problem.remedy());
-    }
-    err.flush();
   }
 }

@@ -1,6 +1,7 @@
 package spangle.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
 import spangle.desk.CheckDesk;
 import spangle.intake.problem.Problem;
@@ -28,6 +29,28 @@ final class ProblemOut {
         .put("meanwhile", problem.meanwhile().words())
         .put("ask", problem.ask())
         .put("due_min", problem.dueMin() == Problem.NO_DUE ? null : problem.dueMin());
+  }
+
+  /** Says that nothing was done and why, each problem on a line. */
+  static void refuse(String nothing, List<Problem> problems, PrintWriter err) {
+    err.println(nothing + ":");
+    problems.forEach(problem -> err.println("  " + line(problem)));
+    err.flush();
+  }
+
+  /** On one line: where, what stands there, what is wrong, what would be right, what to do. */
+  private static String line(Problem problem) {
+    String value = problem.value().isEmpty() ? "" : "\"" + problem.value() + "\"";
+    String what = (problem.field() + " " + value).strip();
+    return problem.place().words()
+        + ": "
+        + (what.isEmpty() ? "" : what + ", ")
+        + problem.why()
+        + limit(problem)
+        + " ["
+        + problem.code().key()
+        + "] "
+        + problem.remedy();
   }
 
   static void print(Problem problem, PrintWriter out) {

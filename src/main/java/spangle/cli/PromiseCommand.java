@@ -20,7 +20,6 @@ import picocli.CommandLine.Spec;
 import spangle.desk.PlanDesk;
 import spangle.desk.Promise;
 import spangle.desk.PromiseDesk;
-import spangle.intake.problem.Problem;
 import spangle.plan.Held;
 import spangle.plan.json.PlanFileException;
 import spangle.solve.Freedom;
@@ -76,7 +75,10 @@ final class PromiseCommand implements Callable<Integer> {
     PromiseDesk.Answer answer = answer();
     PrintWriter out = spec.commandLine().getOut();
     if (answer.promise().isEmpty()) {
-      refuse(answer.refused());
+      ProblemOut.refuse(
+          "No date can be given; the job file has no job that is new and complete",
+          answer.refused(),
+          spec.commandLine().getErr());
       return ExitCode.REFUSED;
     }
     Promise promise = answer.promise().get();
@@ -107,15 +109,6 @@ final class PromiseCommand implements Callable<Integer> {
     } catch (IOException unreadable) {
       throw ExitException.refused("cannot be read: " + unreadable.getMessage());
     }
-  }
-
-  private void refuse(List<Problem> problems) {
-    PrintWriter err = spec.commandLine().getErr();
-    err.println("No date can be given; the job file has no job that is new and complete:");
-    for (Problem p : problems) {
-      err.println("  " + p.place().words() + ": " + p.why() + " " + p.remedy());
-    }
-    err.flush();
   }
 
   private static void words(Promise promise, PrintWriter out) {

@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +17,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.PlanHistory;
 import spangle.desk.ReplanDesk;
-import spangle.intake.problem.Problem;
 import spangle.intake.read.Moment;
 import spangle.solve.SolveOptions;
 
@@ -99,18 +97,7 @@ final class ReplanCommand implements Callable<Integer> {
     ReplanDesk desk = new ReplanDesk();
     ReplanDesk.Outcome outcome = desk.replan(wish, options, progress -> {});
     if (outcome.made().isEmpty()) {
-      PrintWriter err = spec.commandLine().getErr();
-      err.println("Nothing was planned:");
-      for (Problem problem : outcome.problems()) {
-        err.printf(
-            Locale.ROOT,
-            "  %s: %s [%s] %s%n",
-            problem.place().words(),
-            problem.why(),
-            problem.code().key(),
-            problem.remedy());
-      }
-      err.flush();
+      ProblemOut.refuse("Nothing was planned", outcome.problems(), spec.commandLine().getErr());
       return ExitCode.REFUSED;
     }
     ReplanDesk.Replan replan = outcome.made().get();

@@ -50,6 +50,26 @@ class PlanCommandTest {
   }
 
   @Test
+  void aRefusalSaysWhatStandsThereAndWhatWouldBeRight() throws IOException {
+    Path week = Files.createDirectories(temp.resolve("week"));
+    Files.copy(Path.of(WEEK, "coatings.yaml"), week.resolve("coatings.yaml"));
+    Files.createDirectories(week.resolve("jobs"));
+    String shop = Files.readString(Path.of(WEEK, "shop.yaml"));
+    Files.writeString(
+        week.resolve("shop.yaml"),
+        shop + "overtime:\n  - {days: [fri], from: '14:30', to: '16:30', people: -3}\n");
+    StringWriter err = new StringWriter();
+    PrintWriter nowhere = new PrintWriter(new StringWriter());
+
+    int code = Spangle.run(nowhere, new PrintWriter(err), "plan", week.toString());
+
+    assertThat(code).isEqualTo(ExitCode.REFUSED);
+    assertThat(err.toString())
+        .contains("people \"-3\", the value is outside what makes sense")
+        .contains("(right would be: 1 to 200) [out-of-range]");
+  }
+
+  @Test
   void sheetsDoNotStandAmongTheJobFiles() {
     Said said = plan("--out", WEEK + "/jobs/sheets", "--steps", "0");
     assertThat(said.code()).isEqualTo(ExitCode.REFUSED);
