@@ -38,8 +38,8 @@ final class HoursReader {
     List<Shift> shifts = new ArrayList<>();
     for (Fields shift : fields.groups("shifts")) {
       Set<Integer> days = days(shift);
-      List<Span> breaks = breaks(shift);
       Optional<Span> hours = Times.hours(shift);
+      List<Span> breaks = breaks(shift, hours);
       List<String> which = linesNamed(shift);
       shift.finish();
       hours.ifPresent(span -> shifts.add(new Shift(days, span, breaks, which)));
@@ -55,8 +55,8 @@ final class HoursReader {
     List<Overtime> allowed = new ArrayList<>();
     for (Fields each : fields.groups("overtime")) {
       Set<Integer> days = days(each);
-      List<Span> breaks = breaks(each);
-      Optional<Span> hours = Times.hours(each);
+      Optional<Span> hours = someHours(each);
+      List<Span> breaks = breaks(each, hours);
       List<String> which = linesNamed(each);
       int people = each.wholeOr("people", 1, MOST_PEOPLE, 0);
       each.finish();
@@ -90,10 +90,40 @@ final class HoursReader {
     return days;
   }
 
-  private static List<Span> breaks(Fields owner) {
+  /** A shift may go round the clock; overtime that ends when it begins is none. */
+  private static Optional<Span> someHours(Fields owner) {
+    Optional<Span> hours = Times.hours(owner);
+    boolean some =
+        hours.filter(h -> h.startMin() > 0 && h.endMin() == h.startMin() + Shop.DAY_MIN).isEmpty();
+    Optional<Datum.Scalar> end = some ? Optional.empty() : owner.scalar("to");
+    if (end.isEmpty()) {
+      return hours;
+    }
+    owner
+        .notes()
+        .add(
+            ProblemCode.OUT_OF_RANGE,
+            end.get().place(),
+            "to",
+            end.get().text(),
+            "another time than 'from'",
+            "the overtime ends when it begins, at " + end.get().text(),
+            "say until when it goes");
+    return Optional.empty();
+  }
+
+  /** A break of a night shift that is written with a time before its begin is after midnight. */
+  private static List<Span> breaks(Fields owner, Optional<Span> hours) {
     List<Span> breaks = new ArrayList<>();
+    int begin = hours.filter(h -> h.endMin() > Shop.DAY_MIN).map(Span::startMin).orElse(0);
     for (Datum.Scalar rest : owner.texts("breaks", "[,;]")) {
-      Times.stretch("breaks", rest, owner.notes()).ifPresent(breaks::add);
+      Times.stretch("breaks", rest, owner.notes())
+          .map(
+              s ->
+                  s.startMin() < begin
+                      ? new Span(s.startMin() + Shop.DAY_MIN, s.endMin() + Shop.DAY_MIN)
+                      : s)
+          .ifPresent(breaks::add);
     }
     return breaks;
   }
@@ -129,7 +159,7 @@ final class HoursReader {
     for (Fields extra : fields.groups("extra_days")) {
       OptionalInt day = dayOf(extra, times);
       Optional<Span> hours = Times.hours(extra);
-      List<Span> breaks = breaks(extra);
+      List<Span> breaks = breaks(extra, hours);
       List<String> which = linesNamed(extra);
       String why = extra.text("why");
       extra.finish();

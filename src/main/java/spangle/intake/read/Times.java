@@ -43,9 +43,10 @@ final class Times {
 
   private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
   private static final Pattern CLOCK = Pattern.compile("([0-2]?[0-9])[:.h]([0-5][0-9])(?::00)?");
-  private static final Pattern DAY =
-      Pattern.compile(
-          "(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?(?:[ ,]+(.+))?");
+  private static final String DAY_NAME =
+      "(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?";
+  private static final Pattern DAY = Pattern.compile(DAY_NAME + "\\.?(?:[ ,]+(.+))?");
+  private static final Pattern DAY_ALONE = Pattern.compile(DAY_NAME + "s?\\.?");
   private static final Pattern ISO =
       Pattern.compile("([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})(?:[ t]+(\\S.*))?");
   private static final Pattern DOTTED =
@@ -57,8 +58,7 @@ final class Times {
   private static final String MONTH =
       "(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)(?:uary|ruary|ch|il|e|y|ust|t|tember|ober|ember)?\\.?";
   private static final String OF_MONTH = "([0-9]{1,2})(?:st|nd|rd|th)?\\.?";
-  private static final String WEEKDAY =
-      "(?:(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?\\.?,? )?";
+  private static final String WEEKDAY = "(?:" + DAY_NAME + "\\.?,? )?";
   private static final String YEAR_CLOCK = "(?:[ ,-]+([0-9]{4}|[0-9]{2}))?(?:[ ,]+([^ ].*))?";
   private static final Pattern DAY_MONTH =
       Pattern.compile(WEEKDAY + OF_MONTH + "[ -]*" + MONTH + YEAR_CLOCK);
@@ -373,10 +373,9 @@ final class Times {
         "write it like 07:30, a stretch like 09:00-09:15");
   }
 
-  /** 0 = Monday. */
+  /** 0 = Monday, of a name alone: {@code fri}, {@code Friday}, {@code Fridays}. */
   static OptionalInt weekday(String text) {
-    String lower = text.toLowerCase(Locale.ROOT).strip();
-    int day = lower.length() < 3 ? -1 : DAYS.indexOf(lower.substring(0, 3));
-    return day < 0 ? OptionalInt.empty() : OptionalInt.of(day);
+    Matcher day = DAY_ALONE.matcher(text.toLowerCase(Locale.ROOT).strip());
+    return day.matches() ? OptionalInt.of(DAYS.indexOf(day.group(1))) : OptionalInt.empty();
   }
 }
