@@ -146,7 +146,8 @@ final class OvertimeDesk {
   }
 
   private Optional<Overtime.Offer> offer(List<Stretch> stretches) {
-    Brief longer = hours.worked(stretches);
+    int horizonMin = hours.horizonMin(stretches);
+    Brief longer = hours.worked(stretches, horizonMin);
     int from = stretches.stream().mapToInt(s -> s.date().day()).min().orElse(0) * Shop.DAY_MIN;
     Set<String> wanted = new HashSet<>();
     chains.forEach(wanted::addAll);
@@ -166,7 +167,7 @@ final class OvertimeDesk {
     if (used.isEmpty() || othersLate || lotsIn + inTime.size() == 0) {
       return Optional.empty();
     }
-    Brief proven = hours.worked(used);
+    Brief proven = hours.worked(used, horizonMin);
     return Audit.of(proven, made).isEmpty()
         ? Optional.of(
             new Overtime.Offer(
@@ -212,8 +213,7 @@ final class OvertimeDesk {
   private Overtime.Hours said(Stretch stretch) {
     List<String> names =
         brief.lines().stream()
-            .filter(
-                l -> stretch.date().lines().isEmpty() || stretch.date().lines().contains(l.id()))
+            .filter(l -> stretch.date().lines().contains(l.id()))
             .map(LineSpec::name)
             .toList();
     return new Overtime.Hours(stretch.startMin(), stretch.endMin(), names, stretch.people());

@@ -17,4 +17,9 @@ public record Span(int startMin, int endMin) {
   public int minutes() {
     return endMin - startMin;
   }
+
+  /** Whether some minute lies in both. */
+  public boolean overlaps(Span other) {
+    return startMin < other.endMin && other.startMin < endMin;
+  }
 }

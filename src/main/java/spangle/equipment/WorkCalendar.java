@@ -72,7 +72,7 @@ public record WorkCalendar(List<Span> open) {
   public WorkCalendar without(Span blocked) {
     List<Span> left = new ArrayList<>();
     for (Span span : open) {
-      if (blocked.endMin() <= span.startMin() || blocked.startMin() >= span.endMin()) {
+      if (!span.overlaps(blocked)) {
         left.add(span);
         continue;
       }

@@ -7,7 +7,8 @@ import java.util.List;
  * passed the audit.
  *
  * @param state how far the question went
- * @param tried how many stretches of overtime were tried, each alone and all of them together
+ * @param tried how many ways to work were tried: each stretch of overtime alone, all of them
+ *     together
  * @param lotsOut lots the plan leaves out
  * @param lotsTried how many of them were put into the longer hours, the most urgent first
  * @param beyondHours how many of them no hours can help: material, zinc level, no place at all
@@ -31,7 +32,7 @@ public record Overtime(
     NOT_NEEDED,
     /** The shop file allows no overtime from now on. */
     NOT_ALLOWED,
-    /** So much is left out that trying would take longer than the plan. */
+    /** Lots and allowed stretches are so many that trying would take longer than the plan. */
     TOO_MUCH_OUT,
     /** All that is allowed was tried. */
     TRIED

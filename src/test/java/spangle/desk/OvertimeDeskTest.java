@@ -11,9 +11,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.intake.brief.BriefMaker;
+import spangle.intake.brief.PreparedWeek;
+import spangle.intake.read.Besides;
+import spangle.intake.read.WeekReader;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanFileException;
 import spangle.plan.json.PlanJson;
@@ -166,6 +171,38 @@ class OvertimeDeskTest {
   }
 
   @Test
+  void aLineThatIsClosedDoesNotKeepTheOthersHome() throws IOException {
+    String closed =
+        "overtime:\n  - {days: [sat], from: '06:00', to: '10:00', people: 2}\n"
+            + "closed_days:\n  - {date: sat, lines: [powder], why: stocktaking}\n";
+
+    assertThat(made(closed, FULL).report().overtime().offers())
+        .isNotEmpty()
+        .flatExtracting(Overtime.Offer::hours)
+        .allSatisfy(hours -> assertThat(hours.lines()).containsExactly("Kettle line"));
+  }
+
+  @Test
+  void nobodyIsAskedToStayAtAnotherFirm() throws IOException {
+    Path overlay = temp.resolve("outside.yaml");
+    Files.writeString(
+        overlay,
+        Files.readString(Path.of("samples/what-if/kettle-outside.yaml"))
+            + "  overtime:\n    - {days: [sun], from: '06:00', to: '10:00', people: 2}\n");
+    PreparedWeek week =
+        BriefMaker.prepare(
+            WeekReader.read(Path.of("samples/harbour-week"), Besides.overlay(Optional.of(overlay)))
+                .input()
+                .orElseThrow());
+
+    assertThat(new OvertimeHours(week.input().shop(), week.brief()).allowed(0))
+        .filteredOn(stretch -> stretch.date().day() == 6)
+        .singleElement()
+        .satisfies(sunday -> assertThat(sunday.date().lines()).contains("powder"))
+        .satisfies(sunday -> assertThat(sunday.date().lines()).doesNotContain("zinc"));
+  }
+
+  @Test
   void aWeekThatIsNotFullAsksForNothing() throws IOException {
     PlanDesk.Made made = made(evening("mon", "14:30", "18:30", "zinc"), 1);
 
@@ -204,6 +241,56 @@ class OvertimeDeskTest {
 
     assertThat(answer.state()).isEqualTo(Overtime.State.TRIED);
     assertThat(answer.offers()).isEmpty();
+  }
+
+  @Test
+  void hoursOfTheShiftAreNoOvertime() throws IOException {
+    Overtime besides = made(evening("mon", "14:30", "18:30", "zinc"), FULL).report().overtime();
+    Overtime over = made(evening("mon", "10:00", "18:30", "zinc"), FULL).report().overtime();
+
+    assertThat(over).isEqualTo(besides);
+    assertThat(made(evening("mon", "06:00", "14:30", "zinc"), FULL).report().overtime().state())
+        .isEqualTo(Overtime.State.NOT_ALLOWED);
+  }
+
+  /** One line works then anyway and the other does not: for that one they are hours more. */
+  @Test
+  void hoursOfOneLinesExtraDayAreOvertimeOfTheOther() throws IOException {
+    String evening =
+        "overtime:\n  - {days: [mon], from: '14:30', to: '18:30', people: 2}\n"
+            + "extra_days:\n  - {date: mon, from: '14:30', to: '18:30'";
+    Overtime other = made(evening + ", lines: [powder]}\n", FULL).report().overtime();
+    Overtime none = made(evening + "}\n", FULL * 2).report().overtime();
+
+    assertThat(other.offers().get(0).hours())
+        .allSatisfy(hours -> assertThat(hours.startMin()).isEqualTo(QUITTING))
+        .allSatisfy(hours -> assertThat(hours.lines()).containsExactly("Kettle line"));
+    assertThat(other.offers().get(0).lotsIn()).isPositive();
+    assertThat(none.state()).isEqualTo(Overtime.State.NOT_ALLOWED);
+  }
+
+  /** Overtime that goes on past midnight buys what the same hours until midnight buy, or more. */
+  @Test
+  void whatCoolsAfterMidnightIsNoReasonToBuyNothing() throws IOException {
+    for (int end = 0; end < 60; end += 15) {
+      String until = "00:%02d".formatted(end + 1);
+      Overtime night = made(evening("mon", "23:00", until, "zinc"), FULL).report().overtime();
+      assertThat(night.offers()).as(until).isNotEmpty();
+    }
+  }
+
+  @Test
+  void moreHoursAndLotsThanCanBeTriedAreSaid() throws IOException {
+    StringBuilder many = new StringBuilder("overtime:\n");
+    for (int i = 0; i < 240; i++) {
+      many.append(
+          "  - {days: [mon, tue, wed], from: '%02d:%02d', to: '23:30', lines: [zinc]}\n"
+              .formatted(15 + i / 60, i % 60));
+    }
+    PlanDesk.Made made = made(many.toString(), FULL);
+
+    assertThat(made.report().overtime().state()).isEqualTo(Overtime.State.TOO_MUCH_OUT);
+    assertThat(words(made)).singleElement().asString().contains("so many that it was not tried");
   }
 
   private static LivingWeek living(String event) throws IOException {

@@ -96,7 +96,8 @@ public final class ShopCalendar {
         .toList();
   }
 
-  private static boolean closed(Shop shop, String lineId, int day) {
+  /** Whether a line stands still on a day of the plan, shifts or not. */
+  public static boolean closed(Shop shop, String lineId, int day) {
     return shop.exceptions().stream()
         .anyMatch(e -> e.day() == day && e.hours().isEmpty() && concerns(e.lines(), lineId));
   }

@@ -55,8 +55,8 @@ public final class OvertimeWords {
                   + " from, to, lines, people in shop.yaml).");
       case TOO_MUCH_OUT ->
           lines.add(
-              "Overtime: so much is left out that it was not tried; a what-if with extra_days says"
-                  + " what a shift more would do.");
+              "Overtime: the hours allowed and the lots to put into them are so many that it was not"
+                  + " tried; a what-if with extra_days says what a shift more would do.");
       case TRIED -> {
         if (lines.isEmpty()) {
           lines.add(
