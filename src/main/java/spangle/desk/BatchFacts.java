@@ -43,17 +43,23 @@ record BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) 
     int longest = dwell(quick, batch).maxMin();
     PartFacts part = index.part(slow);
     if (slow.finish().kind() == FinishKind.DEGAS) {
+      Optional<OvenTimes> bake =
+          input
+              .shop()
+              .line(batch.lineId())
+              .map(line -> OvenTimes.degassing(input, line, part, celsius(batch)));
       return new BatchNote(
           batch.id(),
           slow.id(),
           quick.id(),
-          batch.dwellMin(),
-          0,
+          bake.map(OvenTimes::heatUpMin).orElse(batch.dwellMin()),
+          bake.map(OvenTimes::minutesAtHeat).orElse(batch.dwellMin()),
           longest,
           celsius(batch),
+          true,
           "degassing bake: until the metal is at oven temperature, never shorter than "
               + dwell(slow, batch).minMin()
-              + " min"
+              + " min from the doors shut; powder right after"
               + cooling(part, celsius(batch), Cooling.BEFORE_POWDER_C)
               + energy(batch));
     }
@@ -69,6 +75,7 @@ record BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) 
         atHeat,
         longest,
         partC,
+        false,
         String.format(
                 Locale.ROOT,
                 "heaviest %s, %.1f mm: at least %d min; lightest %s, %.1f mm: at most %d min",

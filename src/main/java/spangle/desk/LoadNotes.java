@@ -37,6 +37,7 @@ final class LoadNotes {
   List<LoadNote> of(Plan plan) {
     List<LoadNote> notes = new ArrayList<>();
     LevelWords levels = new LevelWords(week, plan);
+    NextSteps next = new NextSteps(week.brief(), plan);
     Map<String, List<String>> halves = new HashMap<>();
     HalfRoute.of(week.brief(), plan)
         .values()
@@ -45,19 +46,21 @@ final class LoadNotes {
                 halves.computeIfAbsent(half.loadId(), id -> new ArrayList<>()).add(half.caution()));
     for (PlannedBatch batch : plan.batches()) {
       for (PlannedLoad load : batch.loads()) {
-        notes.add(note(batch, load, levels, halves.getOrDefault(load.id(), List.of())));
+        List<String> then = new ArrayList<>(next.words(batch, load));
+        then.addAll(halves.getOrDefault(load.id(), List.of()));
+        notes.add(note(batch, load, levels, then));
       }
     }
     return notes;
   }
 
   private LoadNote note(
-      PlannedBatch batch, PlannedLoad load, LevelWords levels, List<String> halves) {
+      PlannedBatch batch, PlannedLoad load, LevelWords levels, List<String> then) {
     Lot first = index.first(load);
     FinishKind kind = first.finish().kind();
     double amount = load.lotIds().stream().map(index::lot).mapToDouble(Lot::materialKg).sum();
     List<String> cautions = new ArrayList<>(cautions(batch, load, first));
-    cautions.addAll(halves);
+    cautions.addAll(then);
     return switch (kind) {
       case POWDER -> new LoadNote(load.id(), amount, "kg", lots(load), "", cautions);
       case LIQUID -> new LoadNote(load.id(), amount, "l", mix(first, amount), "", cautions);

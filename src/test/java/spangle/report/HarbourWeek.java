@@ -275,7 +275,7 @@ final class HarbourWeek {
       }
       if (!batch.machineId().equals("kettle")) {
         String probe = batch.loads().get(0).lotIds().get(0);
-        batches.add(new BatchNote(batch.id(), probe, probe, 14, 12, 44, 180, ""));
+        batches.add(new BatchNote(batch.id(), probe, probe, 14, 12, 44, 180, false, ""));
       }
     }
     return new SheetFacts(

@@ -107,9 +107,16 @@ final class LineMaker {
     return intoKettle ? Math.min(limit, defaults.fluxToZincMaxMin()) : limit;
   }
 
+  /**
+   * Of two states at least: by its table the clock and the audit know the booth, which draws powder
+   * and paint when it sprays and not when the oven starts, also where a shop has one coating only.
+   */
   private SetupTable colourTable() {
     if (coatings.isEmpty()) {
       return SetupTable.none(List.of("any"));
+    }
+    if (coatings.size() == 1) {
+      return SetupTable.none(List.of(coatings.get(0).name(), "no other"));
     }
     List<List<Integer>> minutes = new ArrayList<>();
     for (Coating from : coatings) {

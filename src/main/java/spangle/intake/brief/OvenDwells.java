@@ -74,15 +74,17 @@ final class OvenDwells {
       if (setting.celsius() >= leastC) {
         double least = 0;
         for (OvenProfile oven : ovens) {
-          DegassingBake bake =
-              DegassingBake.of(
-                  walls.thickest(), FLOOR_C, setting.celsius(), provenMin, table(oven));
+          DegassingBake bake = bake(oven, walls.thickest(), setting.celsius(), provenMin);
           least = Math.max(least, bake.minMinutes() + oven.recoveryMin());
         }
         return List.of(new Dwell(setting.index(), (int) Math.ceil(least), LONGEST_MIN));
       }
     }
     return List.of();
+  }
+
+  DegassingBake bake(OvenProfile oven, HeatedPart part, double ovenC, int provenMin) {
+    return DegassingBake.of(part, FLOOR_C, ovenC, provenMin, table(oven));
   }
 
   PlanDwell dwell(OvenProfile oven, HeatedPart part, CureWindow window, double ovenC) {

@@ -161,12 +161,15 @@ public final class FloorRows {
                         new Hold(
                             place.id(),
                             index.time().at(place.batch().endMin()),
-                            "cure of the heaviest part, "
+                            (n.bake() ? "degassing" : "cure")
+                                + " of the heaviest part, "
                                 + index.lot(n.probe()).map(l -> l.label()).orElse(n.probe()),
                             n.minutesAtHeat()
                                 + " min at "
                                 + index.say().number(n.partCelsius(), 0)
-                                + " °C on the part; solvent rub as the data sheet says",
+                                + (n.bake()
+                                    ? " °C of the oven, the part as hot before it leaves"
+                                    : " °C on the part; solvent rub as the data sheet says"),
                             false)));
       }
     }

@@ -14,6 +14,7 @@ import java.util.List;
  * @param probe where the probe goes; empty where not known
  * @param heatUp about how long until the part is hot; empty where not known
  * @param heat minutes after that; empty where not known
+ * @param bake whether the minutes run from the oven being back at its setting: a bake without paint
  * @param out planned out
  * @param latest out at the latest; empty where not known
  * @param words anything more
@@ -28,6 +29,7 @@ public record OvenCard(
     String probe,
     String heatUp,
     String heat,
+    boolean bake,
     String out,
     String latest,
     String words) {

@@ -57,8 +57,9 @@ final class OvenCards {
                     n.minutesAtHeat()
                         + " min from "
                         + index.say().number(n.partCelsius(), 0)
-                        + " °C on the part")
+                        + (n.bake() ? " °C of the oven" : " °C on the part"))
             .orElse(""),
+        note.filter(BatchNote::bake).isPresent(),
         index.time().clock(batch.endMin()),
         note.map(n -> index.time().clock(batch.startMin() + n.longestMin())).orElse(""),
         note.map(BatchNote::words).orElse(""));
