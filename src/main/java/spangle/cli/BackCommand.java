@@ -63,7 +63,7 @@ final class BackCommand implements Callable<Integer> {
     } catch (PlanFileException notAPlan) {
       throw ExitException.refused(worked + ": " + notAPlan.getMessage());
     } catch (IOException refused) {
-      throw ExitException.refused("Nothing was changed: " + refused.getMessage());
+      throw ExitException.refused("Nothing was changed: " + DiskWords.of(refused));
     }
   }
 

@@ -96,7 +96,7 @@ final class CheckCommand implements Callable<Integer> {
     } catch (FileAlreadyExistsException there) {
       throw ExitException.refused(folder + " is there already; give the name of a new folder.");
     } catch (IOException failed) {
-      throw ExitException.refused(folder + " cannot be written: " + failed.getMessage());
+      throw ExitException.refused("No copy was written: " + DiskWords.of(failed));
     }
   }
 

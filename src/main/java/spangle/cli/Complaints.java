@@ -13,58 +13,71 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import spangle.measure.MeasureException;
 
-/** Turns every failure into one sentence and an exit code; no stack trace reaches the screen. */
+/**
+ * Turns every failure into one sentence and an exit code; no stack trace reaches the screen. Where
+ * {@code --json} was asked for, standard output has the same as one object: {@code exit_code},
+ * {@code error}.
+ */
 final class Complaints implements IParameterExceptionHandler, IExecutionExceptionHandler {
 
   @Override
   public int handleParseException(ParameterException wrong, String[] arguments) {
     CommandLine command = wrong.getCommandLine();
-    command
-        .getErr()
-        .println(
-            plain(oneLine(wrong.getMessage()))
-                + " (see '"
-                + command.getCommandSpec().qualifiedName()
-                + " --help')");
-    command.getErr().flush();
-    return ExitCode.USAGE;
+    String sentence =
+        plain(oneLine(wrong.getMessage()))
+            + " (see '"
+            + command.getCommandSpec().qualifiedName()
+            + " --help')";
+    return new Screen(command.getOut(), command.getErr(), List.of(arguments))
+        .end(sentence, ExitCode.USAGE);
   }
 
   @Override
   public int handleExecutionException(
       Exception thrown, CommandLine command, ParseResult parseResult) {
-    return said(command.getErr(), thrown, parseResult.originalArgs());
+    return said(new Screen(command.getOut(), command.getErr(), parseResult.originalArgs()), thrown);
+  }
+
+  /**
+   * Where a command speaks.
+   *
+   * @param out answers
+   * @param err messages and complaints
+   * @param arguments what it was called with
+   */
+  record Screen(PrintWriter out, PrintWriter err, List<String> arguments) {
+    private int end(String sentence, int code) {
+      err.println(sentence);
+      err.flush();
+      if (arguments.contains("--json")) {
+        new JsonOut().put("exit_code", code).put("error", sentence).print(out);
+      }
+      return code;
+    }
   }
 
   /** Says what went wrong with a command and gives its exit code. */
-  static int said(PrintWriter err, Exception thrown, List<String> arguments) {
+  static int said(Screen screen, Exception thrown) {
     if (thrown instanceof ExitException ending) {
-      return said(err, thrown, ending.code());
+      return screen.end(oneLine(thrown.getMessage()), ending.code());
     }
     if (thrown instanceof MeasureException) {
-      return said(err, thrown, ExitCode.USAGE);
+      return screen.end(oneLine(thrown.getMessage()), ExitCode.USAGE);
     }
-    return fault(err, thrown, arguments);
+    return fault(screen, thrown);
   }
 
-  private static int said(PrintWriter err, Exception thrown, int code) {
-    err.println(oneLine(thrown.getMessage()));
-    err.flush();
-    return code;
-  }
-
-  static int fault(PrintWriter err, Throwable thrown, List<String> arguments) {
+  static int fault(Screen screen, Throwable thrown) {
     String sentence =
         FaultFile.write(
                 thrown,
-                arguments,
+                screen.arguments(),
                 LocalDateTime.now(ZoneId.systemDefault()),
                 List.of(Path.of(""), Path.of(System.getProperty("java.io.tmpdir", "."))))
             .map(file -> "Please send the file " + file + " to whoever keeps the program.")
             .orElse("No file could be written about it.");
-    err.println("This is a fault of the program, not of your input. " + sentence);
-    err.flush();
-    return ExitCode.FAULT;
+    return screen.end(
+        "This is a fault of the program, not of your input. " + sentence, ExitCode.FAULT);
   }
 
   /** Kinds of numbers as people call them. */

@@ -155,7 +155,7 @@ final class EventCommand implements Callable<Integer> {
       }
       return EventBook.add(week, values, there ? Optional.of(worked) : Optional.empty());
     } catch (IOException refused) {
-      throw ExitException.refused("The event was not written: " + refused.getMessage());
+      throw ExitException.refused("The event was not written: " + DiskWords.of(refused));
     }
   }
 }

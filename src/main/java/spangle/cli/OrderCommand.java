@@ -52,12 +52,8 @@ final class OrderCommand implements Callable<Integer> {
   public Integer call() {
     OrderDesk.Order order = order();
     if (!order.refused().isEmpty()) {
-      throw ExitException.refused(
-          "The week cannot be read: "
-              + order.refused().get(0).place().words()
-              + ": "
-              + order.refused().get(0).why()
-              + "; run check for all problems");
+      return ProblemOut.refuse(
+          "The week cannot be read", order.refused(), json, spec.commandLine());
     }
     OrderWords words =
         new OrderWords(

@@ -42,7 +42,8 @@ final class PartQuestion {
     } catch (InvalidPathException noPath) {
       return OptionalInt.empty();
     } catch (RuntimeException ending) {
-      return OptionalInt.of(Complaints.said(err, ending, List.of(args)));
+      return OptionalInt.of(
+          Complaints.said(new Complaints.Screen(out, err, List.of(args)), ending));
     }
   }
 

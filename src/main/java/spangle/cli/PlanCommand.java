@@ -98,8 +98,7 @@ final class PlanCommand implements Callable<Integer> {
         desk.plan(week, Optional.ofNullable(overlay), start, options, progress::show);
     progress.end();
     if (outcome.made().isEmpty()) {
-      ProblemOut.refuse("Nothing was planned", outcome.problems(), err);
-      return ExitCode.REFUSED;
+      return ProblemOut.refuse("Nothing was planned", outcome.problems(), json, spec.commandLine());
     }
     PlanDesk.Made made = outcome.made().get();
     Unheard.by(made.week().input()).ifPresent(err::println);
@@ -147,7 +146,7 @@ final class PlanCommand implements Callable<Integer> {
     try {
       writing.write();
     } catch (IOException refused) {
-      throw ExitException.refused("Nothing was written: " + refused.getMessage());
+      throw ExitException.refused("Nothing was written: " + DiskWords.of(refused));
     }
   }
 }

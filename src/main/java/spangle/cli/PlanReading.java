@@ -1,6 +1,7 @@
 package spangle.cli;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import spangle.plan.json.PlanFileException;
@@ -28,6 +29,8 @@ final class PlanReading {
       throw ExitException.refused(
           missing.getFile()
               + " is not there; plan the week first, or give the folder or the plan.json of a plan");
+    } catch (FileSystemException disk) {
+      throw ExitException.refused(DiskWords.of(disk));
     } catch (IOException unreadable) {
       throw ExitException.refused(plan + " cannot be read: " + unreadable.getMessage());
     }

@@ -3,6 +3,7 @@ package spangle.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import picocli.CommandLine;
 import spangle.desk.CheckDesk;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.Severity;
@@ -31,11 +32,23 @@ final class ProblemOut {
         .put("due_min", problem.dueMin() == Problem.NO_DUE ? null : problem.dueMin());
   }
 
-  /** Says that nothing was done and why, each problem on a line. */
-  static void refuse(String nothing, List<Problem> problems, PrintWriter err) {
-    err.println(nothing + ":");
+  /**
+   * Says that nothing was done and why, each problem on a line; as JSON also what a refusal always
+   * has, with the problems.
+   */
+  static int refuse(String nothing, List<Problem> problems, boolean json, CommandLine command) {
+    PrintWriter err = command.getErr();
+    err.println(nothing + (problems.isEmpty() ? "" : ":"));
     problems.forEach(problem -> err.println("  " + line(problem)));
     err.flush();
+    if (json) {
+      new JsonOut()
+          .put("exit_code", ExitCode.REFUSED)
+          .put("error", nothing)
+          .put("problems", problems.stream().map(ProblemOut::json).toList())
+          .print(command.getOut());
+    }
+    return ExitCode.REFUSED;
   }
 
   /** On one line: where, what stands there, what is wrong, what would be right, what to do. */

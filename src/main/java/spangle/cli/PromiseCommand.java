@@ -1,6 +1,5 @@
 package spangle.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +20,6 @@ import spangle.desk.PlanDesk;
 import spangle.desk.Promise;
 import spangle.desk.PromiseDesk;
 import spangle.plan.Held;
-import spangle.plan.json.PlanFileException;
 import spangle.solve.Freedom;
 
 /** When a new job can be had, and what it costs the others. */
@@ -75,11 +73,7 @@ final class PromiseCommand implements Callable<Integer> {
     PromiseDesk.Answer answer = answer();
     PrintWriter out = spec.commandLine().getOut();
     if (answer.promise().isEmpty()) {
-      ProblemOut.refuse(
-          "No date can be given; the job file has no job that is new and complete",
-          answer.refused(),
-          spec.commandLine().getErr());
-      return ExitCode.REFUSED;
+      return ProblemOut.refuse(answer.nothing(), answer.refused(), json, spec.commandLine());
     }
     Promise promise = answer.promise().get();
     if (json) {
@@ -102,13 +96,10 @@ final class PromiseCommand implements Callable<Integer> {
       }
       atMin = minute.getAsInt();
     }
-    try {
-      return PromiseDesk.promise(week, job, Optional.ofNullable(keep), atMin);
-    } catch (PlanFileException notAPlan) {
-      throw ExitException.refused("the announced plan: " + notAPlan.getMessage());
-    } catch (IOException unreadable) {
-      throw ExitException.refused("cannot be read: " + unreadable.getMessage());
-    }
+    int now = atMin;
+    return PlanReading.of(
+        keep == null ? week : keep,
+        () -> PromiseDesk.promise(week, job, Optional.ofNullable(keep), now));
   }
 
   private static void words(Promise promise, PrintWriter out) {

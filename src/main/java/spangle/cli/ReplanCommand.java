@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spangle.desk.PlanDesk;
 import spangle.desk.PlanHistory;
 import spangle.desk.ReplanDesk;
 import spangle.intake.read.Moment;
@@ -94,18 +95,22 @@ final class ReplanCommand implements Callable<Integer> {
     }
     ReplanDesk.Wish wish = new ReplanDesk.Wish(week, shelf, atMin, freezeUntil);
     Path target = out == null ? shelf.folder() : out;
+    try {
+      PlanDesk.requireOwnFolder(week, target);
+    } catch (IOException refused) {
+      throw ExitException.refused("Nothing was planned: " + DiskWords.of(refused));
+    }
     ReplanDesk desk = new ReplanDesk();
     ReplanDesk.Outcome outcome = desk.replan(wish, options, progress -> {});
     if (outcome.made().isEmpty()) {
-      ProblemOut.refuse("Nothing was planned", outcome.problems(), spec.commandLine().getErr());
-      return ExitCode.REFUSED;
+      return ProblemOut.refuse("Nothing was planned", outcome.problems(), json, spec.commandLine());
     }
     ReplanDesk.Replan replan = outcome.made().get();
     List<String> files = new ArrayList<>();
     try {
       files.addAll(ReplanDesk.write(wish, target, replan));
     } catch (IOException refused) {
-      throw ExitException.refused("Nothing was written: " + refused.getMessage());
+      throw ExitException.refused("Nothing was written: " + DiskWords.of(refused));
     }
     PrintWriter stdout = spec.commandLine().getOut();
     if (json) {

@@ -119,7 +119,7 @@ public final class Spangle implements Callable<Integer> {
           .setExecutionExceptionHandler(complaints)
           .execute(args);
     } catch (StackOverflowError | OutOfMemoryError | LinkageError beyondAnyCommand) {
-      return Complaints.fault(err, beyondAnyCommand, List.of(args));
+      return Complaints.fault(new Complaints.Screen(out, err, List.of(args)), beyondAnyCommand);
     }
   }
 

@@ -73,7 +73,8 @@ public final class OrderDesk {
    *
    * @param week the week folder
    * @param plan a plan of it; without one a quick plan is made
-   * @throws IOException when the plan cannot be read or is of another week
+   * @throws IOException when the plan cannot be read
+   * @throws PlanFileException when it is none, or is of another week
    */
   public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
     WeekReader.Reading reading = WeekReader.read(week);
@@ -89,9 +90,8 @@ public final class OrderDesk {
               prepared.input(), file.brief(), prepared.parts(), prepared.held(), prepared.gates());
       Optional<String> stranger = stranger(asPlanned, file.plan());
       if (stranger.isPresent()) {
-        throw new IOException(
-            plan.get()
-                + " as a plan of "
+        throw new PlanFileException(
+            "it is no plan of "
                 + week
                 + ": it has "
                 + stranger.get()

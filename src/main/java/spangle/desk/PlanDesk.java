@@ -199,7 +199,8 @@ public final class PlanDesk {
 
   /**
    * Refuses sheets in the place of the week folder itself, and among its job files, where the next
-   * reading would take them for orders.
+   * reading would take them for orders; and a place that cannot be written, before anybody waits
+   * for a plan.
    *
    * @throws IOException in words for the person
    */
@@ -214,6 +215,7 @@ public final class PlanDesk {
       throw new IOException(
           out + " is where the week's job files stand; sheets need a folder of their own (--out)");
     }
+    WholeFolder.requireRoom(out);
   }
 
   static PlanFile planFile(

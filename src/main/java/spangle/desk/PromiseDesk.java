@@ -50,8 +50,13 @@ public final class PromiseDesk {
     this.problems = problems;
   }
 
-  /** Either a promise or the problems that keep the files from being read. */
-  public record Answer(Optional<Promise> promise, List<Problem> refused) {
+  /**
+   * Either a promise or why there is none.
+   *
+   * @param nothing why no date can be given; empty with a promise
+   * @param refused the problems behind it
+   */
+  public record Answer(Optional<Promise> promise, String nothing, List<Problem> refused) {
     /** Copies the list. */
     public Answer {
       refused = List.copyOf(refused);
@@ -73,7 +78,7 @@ public final class PromiseDesk {
     WeekReader.Reading reading =
         WeekReader.read(folder, new Besides(Optional.empty(), Optional.of(jobFile)));
     if (reading.input().isEmpty()) {
-      return new Answer(Optional.empty(), reading.problems());
+      return none(folder + " cannot be read", reading.problems());
     }
     WeekInput input = reading.input().get();
     List<Problem> own =
@@ -82,14 +87,18 @@ public final class PromiseDesk {
             .toList();
     Set<String> jobs = newJobs(input);
     if (jobs.isEmpty()) {
-      return new Answer(Optional.empty(), own.isEmpty() ? reading.problems() : own);
+      return none(jobFile + " has no job that is new and complete", own);
     }
     PreparedWeek week = BriefMaker.prepare(input);
     List<String> notes = new ArrayList<>();
     PlanFile kept = kept(folder, plan, without(week, jobs), notes);
     PromiseDesk desk = new PromiseDesk(input, week, kept, atMin, own);
     desk.notes.addAll(notes);
-    return new Answer(Optional.of(desk.answer(jobs)), List.of());
+    return new Answer(Optional.of(desk.answer(jobs)), "", List.of());
+  }
+
+  private static Answer none(String why, List<Problem> problems) {
+    return new Answer(Optional.empty(), "No date can be given; " + why, problems);
   }
 
   private static boolean isGuest(Problem problem, Path jobFile) {

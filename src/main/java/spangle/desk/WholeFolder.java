@@ -2,7 +2,9 @@ package spangle.desk;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -16,6 +18,28 @@ import java.util.Map;
  */
 public final class WholeFolder {
   private WholeFolder() {}
+
+  /**
+   * Looks before anything is made whether a folder of that name could be written.
+   *
+   * @throws java.nio.file.FileSystemException with the file or folder that stands against it
+   */
+  public static void requireRoom(Path folder) throws IOException {
+    Path target = folder.toAbsolutePath().normalize();
+    if (Files.exists(target) && !Files.isDirectory(target)) {
+      throw new NotDirectoryException(target.toString());
+    }
+    Path there = Names.of(target).parent();
+    while (there.getParent() != null && !Files.exists(there)) {
+      there = there.getParent();
+    }
+    if (!Files.isDirectory(there)) {
+      throw new NotDirectoryException(there.toString());
+    }
+    if (!Files.isWritable(there)) {
+      throw new AccessDeniedException(there.toString());
+    }
+  }
 
   /** Called before each step that changes the disk; a test lets it fail there. */
   interface Steps {

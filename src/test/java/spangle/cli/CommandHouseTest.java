@@ -2,10 +2,17 @@ package spangle.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -86,6 +93,44 @@ class CommandHouseTest {
     Screen measure = new Screen();
     assertThat(measure.fail(new MeasureException("12", "a length", "add mm"))).isEqualTo(2);
     assertThat(measure.err.toString().strip()).isEqualTo("'12' is not a length: add mm");
+  }
+
+  @Test
+  void whereJsonWasAskedForARefusalIsOneObjectToo() throws IOException {
+    for (String line :
+        List.of(
+            "gild --json",
+            "plan --json nowhere",
+            "order nowhere --json",
+            "promise nowhere --job pom.xml --json",
+            "audit nowhere --json",
+            "fit nowhere P --json",
+            "fit --kettle none --size 1x1x1m --json",
+            "calc zinc --thickness 3mm --json")) {
+      Screen screen = new Screen();
+
+      int code = screen.spangle(line.split(" "));
+
+      JsonNode said = new ObjectMapper().readTree(screen.out.toString());
+      assertThat(code).as(line).isIn(ExitCode.USAGE, ExitCode.REFUSED);
+      assertThat(said.path("exit_code").asInt()).as(line).isEqualTo(code);
+      assertThat(screen.err.toString()).as(line).startsWith(said.path("error").asText());
+    }
+  }
+
+  @Test
+  void whatADiskHasAgainstAFileIsSaidInWords() {
+    assertThat(DiskWords.of(new NoSuchFileException("a")))
+        .isEqualTo("a is not there; look at the path");
+    assertThat(DiskWords.of(new AccessDeniedException("a"))).startsWith("a may not be opened");
+    assertThat(DiskWords.of(new NotDirectoryException("a")))
+        .startsWith("a is a file where a folder");
+    assertThat(DiskWords.of(new FileAlreadyExistsException("a"))).startsWith("a is a file where");
+    assertThat(DiskWords.of(new FileSystemException("a")))
+        .startsWith("a cannot be opened or written;");
+    assertThat(DiskWords.of(new FileSystemException("a", null, "disk full")))
+        .startsWith("a cannot be opened or written (disk full)");
+    assertThat(DiskWords.of(new IOException("in words"))).isEqualTo("in words");
   }
 
   @Test

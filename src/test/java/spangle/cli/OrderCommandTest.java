@@ -45,7 +45,7 @@ class OrderCommandTest {
             "--plan",
             plan.toString());
     assertThat(code).isEqualTo(ExitCode.REFUSED);
-    assertThat(out.toString()).isEmpty();
+    assertThat(out.toString()).contains("\"exit_code\" : 3").doesNotContain("\"items\"");
     assertThat(err.toString()).contains("F-", "give a plan of this week");
   }
 

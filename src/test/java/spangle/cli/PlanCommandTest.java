@@ -70,6 +70,17 @@ class PlanCommandTest {
   }
 
   @Test
+  void aPlaceThatCannotBeWrittenIsSaidBeforeTheSearch() throws IOException {
+    Path file = Files.writeString(temp.resolve("a-file"), "");
+
+    Said said = plan("--out", file.resolve("sheets").toString(), "--steps", "0");
+
+    assertThat(said.code()).isEqualTo(ExitCode.REFUSED);
+    assertThat(said.err()).contains("a-file is a file where a folder is needed");
+    assertThat(said.err()).doesNotContain("batches");
+  }
+
+  @Test
   void sheetsDoNotStandAmongTheJobFiles() {
     Said said = plan("--out", WEEK + "/jobs/sheets", "--steps", "0");
     assertThat(said.code()).isEqualTo(ExitCode.REFUSED);

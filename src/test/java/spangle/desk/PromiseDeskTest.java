@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -164,6 +165,33 @@ class PromiseDeskTest {
     PromiseDesk.Answer answer = PromiseDesk.promise(HARBOUR, file, Optional.of(plan), 0);
 
     assertThat(answer.promise()).isEmpty();
+    assertThat(answer.nothing()).contains("bad.csv has no job that is new and complete");
     assertThat(answer.refused()).anySatisfy(p -> assertThat(p.field()).isEqualTo("qty"));
+  }
+
+  /** Whatever its file is called: the row of the week is the one that counts. */
+  @Test
+  void whatTheWeekHasAlreadyIsNotNew() throws Exception {
+    Path week = Path.of("samples/first-steps");
+    Path own = week.resolve("jobs/jobs.csv");
+    for (String name : List.of("a.csv", "jobs.csv", "z.csv")) {
+      Path file = Files.copy(own, Files.createTempDirectory(temp, "again").resolve(name));
+
+      PromiseDesk.Answer answer = PromiseDesk.promise(week, file, Optional.empty(), 0);
+
+      assertThat(answer.promise()).as(name).isEmpty();
+      assertThat(answer.refused()).as(name).isNotEmpty();
+    }
+  }
+
+  @Test
+  void aWeekThatCannotBeReadIsNotTheJobFilesFault() throws Exception {
+    Path file = Files.writeString(temp.resolve("good.csv"), HEADING + BLUE + "\n");
+
+    PromiseDesk.Answer answer =
+        PromiseDesk.promise(temp.resolve("nowhere"), file, Optional.empty(), 0);
+
+    assertThat(answer.nothing()).contains("nowhere cannot be read");
+    assertThat(answer.refused()).isNotEmpty();
   }
 }

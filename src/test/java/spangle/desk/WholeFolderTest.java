@@ -1,11 +1,13 @@
 package spangle.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -30,6 +32,21 @@ class WholeFolderTest {
     assertThat(folder.resolve("a")).hasContent("new");
     assertThat(folder.resolve("b")).hasContent("new");
     assertThat(folder.resolve("notes.txt")).hasContent("mine");
+    assertThat(temp.toFile().list()).containsExactly("plan");
+  }
+
+  @Test
+  void whereAFileStandsInTheWayThereIsNoRoom() throws IOException {
+    Path file = Files.writeString(temp.resolve("plan"), "a file");
+
+    assertThatThrownBy(() -> WholeFolder.requireRoom(file))
+        .isInstanceOf(NotDirectoryException.class)
+        .hasMessageContaining(file.toString());
+    assertThatThrownBy(() -> WholeFolder.requireRoom(file.resolve("a/b")))
+        .isInstanceOf(NotDirectoryException.class);
+    assertThatCode(() -> WholeFolder.requireRoom(temp)).doesNotThrowAnyException();
+    assertThatCode(() -> WholeFolder.requireRoom(temp.resolve("new/newer")))
+        .doesNotThrowAnyException();
     assertThat(temp.toFile().list()).containsExactly("plan");
   }
 

@@ -104,7 +104,10 @@ final class WeekFolder {
     }
   }
 
-  /** Names of the plain files in a folder below, sorted, links out of the folder noted. */
+  /**
+   * Names of the plain files in a folder below, sorted, guests behind them: what stands in both is
+   * the week's. Links out of the folder are noted.
+   */
   List<String> list(String below, Problems problems) {
     List<String> names = new ArrayList<>();
     Path folder = root.resolve(below);
@@ -128,8 +131,8 @@ final class WeekFolder {
           "the folder cannot be listed",
           "check who may read it");
     }
-    guests.keySet().stream().filter(name -> name.startsWith(below + "/")).forEach(names::add);
     names.sort(null);
+    guests.keySet().stream().filter(name -> name.startsWith(below + "/")).forEach(names::add);
     if (names.size() > Limits.FILES) {
       problems.add(
           ProblemCode.FILE_TOO_LARGE,

@@ -88,6 +88,9 @@ public final class PlanJson {
    * @throws PlanFileException with line, column and what is wrong
    */
   public static PlanFile read(byte[] json) throws PlanFileException {
+    if (json.length == 0) {
+      throw new PlanFileException("the file is empty");
+    }
     try {
       PlanFile file = MAPPER.readValue(json, PlanFile.class);
       if (file == null) {
