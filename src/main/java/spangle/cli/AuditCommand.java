@@ -1,6 +1,7 @@
 package spangle.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spangle.desk.PlanShelf;
 import spangle.plan.Finding;
+import spangle.report.week.Say;
 
 /** Independent proof that a plan keeps every rule. */
 @Command(
@@ -53,6 +55,9 @@ final class AuditCommand implements Callable<Integer> {
   }
 
   private PlanShelf.Audited audited() {
+    if (week != null && !Files.isDirectory(week)) {
+      throw ExitException.refused(week + " is no folder; give the week folder of the plan");
+    }
     return PlanReading.of(
         plan,
         () ->
@@ -67,15 +72,15 @@ final class AuditCommand implements Callable<Integer> {
     audited.changed().forEach(out::println);
     out.printf(
         Locale.ROOT,
-        "%d lots, %d batches, %d left out: %s%n",
-        audited.file().brief().lots().size(),
-        audited.file().plan().batches().size(),
+        "%s, %s, %d left out: %s%n",
+        Say.count(audited.file().brief().lots().size(), "lot"),
+        Say.count(audited.file().plan().batches().size(), "batch"),
         audited.file().plan().leftOut().size(),
         audited.findings().isEmpty()
             ? audited.changed().isEmpty()
                 ? "every rule is kept"
                 : "every rule is kept for the week as it was when it was planned"
-            : audited.findings().size() + " findings");
+            : Say.count(audited.findings().size(), "finding"));
     out.flush();
   }
 

@@ -18,6 +18,7 @@ import spangle.desk.PlanCompare;
 import spangle.desk.PlanShelf;
 import spangle.plan.json.PlanFile;
 import spangle.report.Change;
+import spangle.report.week.Say;
 
 /** What moved between two plans. */
 @Command(
@@ -106,11 +107,10 @@ final class CompareCommand implements Callable<Integer> {
     }
     out.printf(
         Locale.ROOT,
-        "%d more parts move and stay in time; %d lots stand elsewhere or at another time, on %d"
-            + " loads.%s%n",
-        difference.parts().stream().filter(inTime).count(),
-        difference.changes().size(),
-        difference.loadsMoved(),
+        "Moved and still in time: %s more. Elsewhere or at another time: %s, on %s.%s%n",
+        Say.count(difference.parts().stream().filter(inTime).count(), "part"),
+        Say.count(difference.changes().size(), "lot"),
+        Say.count(difference.loadsMoved(), "load"),
         all || difference.changes().isEmpty() ? "" : " With --all each is named.");
   }
 

@@ -9,6 +9,7 @@ import spangle.desk.ReplanDesk;
 import spangle.intake.problem.Problem;
 import spangle.plan.Finding;
 import spangle.plan.PlanFigures;
+import spangle.report.week.Say;
 
 /** What the replan command says. */
 final class ReplanWords {
@@ -21,12 +22,12 @@ final class ReplanWords {
     text.append(
         String.format(
             Locale.ROOT,
-            "Version %s against %s: %d loads moved, %d minutes, %d colours in another order%n",
+            "Version %s against %s: %s moved, %s, %s in another order%n",
             replan.version(),
             before,
-            changes.loadsMoved(),
-            changes.minutesMoved(),
-            changes.coloursReordered()));
+            Say.count(changes.loadsMoved(), "load"),
+            Say.count(changes.minutesMoved(), "minute"),
+            Say.count(changes.coloursReordered(), "colour")));
     changes.held().forEach(h -> line(text, "! HOLD %s", h));
     replan.refused().forEach(r -> line(text, "! does not count: %s", r));
     problems.stream()

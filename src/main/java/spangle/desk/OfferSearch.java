@@ -12,6 +12,7 @@ import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.Supply;
 import spangle.plan.json.PlanFile;
+import spangle.plan.json.PlanFileException;
 import spangle.solve.Freedom;
 import spangle.solve.Inserted;
 import spangle.solve.Inserter;
@@ -43,10 +44,18 @@ final class OfferSearch {
     this.maker = new OfferMaker(input, kept, notes);
   }
 
-  /** Adds the dates found, or what is lacking for one. */
-  void offers(
-      List<Lot> wanted, Set<String> jobs, List<Promise.Offer> offers, List<String> lacking) {
+  /**
+   * Adds the dates found, or what is lacking for one.
+   *
+   * @throws PlanFileException when the announced plan is of another shop than the week's
+   */
+  void offers(List<Lot> wanted, Set<String> jobs, List<Promise.Offer> offers, List<String> lacking)
+      throws PlanFileException {
     Brief brief = joined(wanted, List.of());
+    PlanShelf.requireKnown(
+        brief,
+        kept.plan(),
+        "the shop is not the one this plan was made for, so plan the week again, then promise");
     Inserter inserter = new Inserter(brief, kept.plan());
     for (Freedom freedom : Freedom.values()) {
       inserter

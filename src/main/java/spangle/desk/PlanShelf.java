@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import spangle.audit.Audit;
+import spangle.plan.Brief;
 import spangle.plan.Finding;
+import spangle.plan.Plan;
 import spangle.plan.json.InputDigest;
 import spangle.plan.json.OverlayDigest;
 import spangle.plan.json.PlanFile;
@@ -68,17 +70,24 @@ public final class PlanShelf {
    */
   public static PlanFile sound(Path plan) throws IOException, PlanFileException {
     PlanFile file = read(plan);
-    for (Finding finding : Audit.of(file.brief(), file.plan())) {
+    requireKnown(
+        file.brief(),
+        file.plan(),
+        "the file was changed by hand or by another program, so plan again or take an earlier plan");
+    return file;
+  }
+
+  /**
+   * Refuses a plan that names what a brief does not know.
+   *
+   * @param why how that may have come, and what to do
+   */
+  static void requireKnown(Brief brief, Plan plan, String why) throws PlanFileException {
+    for (Finding finding : Audit.of(brief, plan)) {
       if (BROKEN.contains(finding.rule())) {
-        throw new PlanFileException(
-            finding.subject()
-                + ": "
-                + finding.words()
-                + "; the file was changed by hand or by another program, so plan again or take an"
-                + " earlier plan");
+        throw new PlanFileException(finding.subject() + ": " + finding.words() + "; " + why);
       }
     }
-    return file;
   }
 
   /** Audits a plan against its own brief and its week folder. */

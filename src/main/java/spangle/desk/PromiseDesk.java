@@ -153,7 +153,7 @@ public final class PromiseDesk {
         Optional.empty());
   }
 
-  private Promise answer(Set<String> jobs) {
+  private Promise answer(Set<String> jobs) throws PlanFileException {
     List<Held> held = week.held().stream().filter(h -> jobs.contains(h.jobId())).toList();
     List<Lot> wanted = lots(week, jobs);
     List<String> work =

@@ -104,6 +104,7 @@ class CommandHouseTest {
             "order nowhere --json",
             "promise nowhere --job pom.xml --json",
             "audit nowhere --json",
+            "audit pom.xml --week nowhere --json",
             "fit nowhere P --json",
             "fit --kettle none --size 1x1x1m --json",
             "calc zinc --thickness 3mm --json")) {

@@ -1,6 +1,7 @@
 package spangle.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -182,6 +183,24 @@ class PromiseDeskTest {
       assertThat(answer.promise()).as(name).isEmpty();
       assertThat(answer.refused()).as(name).isNotEmpty();
     }
+  }
+
+  @Test
+  void aPlanOfAnotherShopIsRefused() throws Exception {
+    Path file = Files.writeString(temp.resolve("good.csv"), HEADING + BLUE + "\n");
+    Path week = Path.of("samples/first-steps");
+    Path other = temp.resolve("other");
+    PlanDesk.write(
+        week,
+        other,
+        new PlanDesk()
+            .plan(week, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY)
+            .made()
+            .orElseThrow());
+
+    assertThatThrownBy(() -> PromiseDesk.promise(HARBOUR, file, Optional.of(other), 0))
+        .isInstanceOf(PlanFileException.class)
+        .hasMessageContaining("the shop is not the one this plan was made for");
   }
 
   @Test

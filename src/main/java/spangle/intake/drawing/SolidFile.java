@@ -39,6 +39,10 @@ public final class SolidFile {
       String file, byte[] bytes, Asked asked, Problems problems) {
     try {
       MeshFacts facts = MeshFacts.of(StlReader.read(file, bytes, problems));
+      if (facts.triangles() == 0) {
+        throw UnreadableException.grammar(
+            Place.file(file), "no triangle in it has an area", "export the body again as STL");
+      }
       return Optional.of(new SolidFile(file, asked, problems).read(facts));
     } catch (UnreadableException broken) {
       Unreadable.note(broken, problems);

@@ -191,6 +191,16 @@ class SolidFileTest {
   }
 
   @Test
+  void trianglesWithoutAreaAloneAreNoBody() {
+    double[] a = {10, 20, 30};
+    double[] b = {110, 20, 30};
+    byte[] flat = new StlText().facet(a, b, b, true).binary();
+
+    assertThat(SolidFile.read("body.stl", flat, MM, problems)).isEmpty();
+    assertThat(why(ProblemCode.DRAWING_UNREADABLE)).contains("no triangle in it has an area");
+  }
+
+  @Test
   void numbersThatAreNoneLeaveTheirTriangleOut() {
     String text =
         new String(box().ascii(), StandardCharsets.UTF_8).replaceFirst("vertex \\S+", "vertex nan");
