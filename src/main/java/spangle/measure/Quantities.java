@@ -104,13 +104,15 @@ public final class Quantities {
   public static List<Double> sizesMm(String text, int count) {
     String[] sides = text.length() > LONGEST_TEXT ? new String[0] : TIMES.split(text.strip(), -1);
     if (sides.length != count) {
-      String example = count == 2 ? "1000x500mm" : count == 3 ? "3.7x1.1x1.9m" : "120mm";
-      throw new MeasureException(text, "a size of " + count + " sides", "write it like " + example);
+      throw notSides(text, count);
     }
     List<Double> sizes = new ArrayList<>();
     String unit = "";
     for (int i = count - 1; i >= 0; i--) {
-      Matcher parts = split(QuantityKind.LENGTH, sides[i]);
+      Matcher parts = NUMBER_THEN_UNIT.matcher(sides[i].strip());
+      if (!parts.matches()) {
+        throw notSides(text, count);
+      }
       unit = Optional.ofNullable(parts.group(2)).orElse(unit);
       if (unit.isBlank()) {
         throw new MeasureException(
@@ -119,6 +121,12 @@ public final class Quantities {
       sizes.add(0, inHouseUnit(QuantityKind.LENGTH, text, Numbers.parse(parts.group(1)), unit));
     }
     return List.copyOf(sizes);
+  }
+
+  private static MeasureException notSides(String text, int count) {
+    String example = count == 2 ? "1000x500mm" : count == 3 ? "3.7x1.1x1.9m" : "120mm";
+    String sides = count == 1 ? "a length" : "a size of " + count + " sides";
+    return new MeasureException(text, sides, "write it like " + example);
   }
 
   /**

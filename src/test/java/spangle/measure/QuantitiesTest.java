@@ -170,7 +170,11 @@ class QuantitiesTest {
     assertThatThrownBy(() -> Quantities.sizesMm("1000x500mm", 3)).hasMessageContaining("3 sides");
     assertThatThrownBy(() -> Quantities.sizesMm("1000x500", 2)).hasMessageContaining("its unit");
     assertThatThrownBy(() -> Quantities.sizesMm("1mx5", 2)).hasMessageContaining("its unit");
-    assertThatThrownBy(() -> Quantities.sizesMm("1000xmm", 2)).isInstanceOf(MeasureException.class);
+    assertThatThrownBy(() -> Quantities.sizesMm("1000xmm", 2))
+        .isInstanceOf(MeasureException.class)
+        .hasMessageContaining("'1000xmm' is not a size of 2 sides");
+    assertThatThrownBy(() -> Quantities.sizesMm("long", 1))
+        .hasMessageContaining("'long' is not a length");
     assertThatThrownBy(() -> Quantities.box("0x1x3cm")).isInstanceOf(MeasureException.class);
   }
 

@@ -272,7 +272,10 @@ public final class WeekReader {
     Optional<byte[]> bytes = folder.bytes(file, Limits.TEXT_BYTES, problems);
     Optional<Datum.Group> group = bytes.isEmpty() ? Optional.empty() : group(file, true);
     if (group.isEmpty()) {
-      stop(Place.file(file), "the overlay cannot be read", "check the file and who may read it");
+      stop(
+          Place.file(file),
+          "without the overlay nothing is planned",
+          "put the file right, or leave --with out");
       return Optional.empty();
     }
     Overlay overlay = Overlay.read(group.get(), new Notes(problems, true));

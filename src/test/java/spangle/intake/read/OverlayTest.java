@@ -232,7 +232,9 @@ class OverlayTest {
         WeekReader.read(HARBOUR, Besides.overlay(Optional.of(temp.resolve("none.yaml"))));
 
     assertThat(reading.stopped()).isTrue();
-    assertThat(reading.problems()).extracting(Problem::why).contains("the overlay cannot be read");
+    assertThat(reading.problems())
+        .extracting(Problem::why)
+        .contains("without the overlay nothing is planned");
   }
 
   @Test
