@@ -75,7 +75,7 @@ public final class CheckDesk {
           week.input().problems().stream()
               .anyMatch(
                   p ->
-                      same(p.code(), code)
+                      same(p.code(), code, held.gate())
                           && p.job().equals(held.jobId())
                           && p.part().equals(held.partId()));
       if (!said) {
@@ -85,8 +85,14 @@ public final class CheckDesk {
     return problems;
   }
 
-  /** A bent part or an open body without figures has been asked about with more words already. */
-  private static boolean same(ProblemCode said, ProblemCode code) {
+  /**
+   * A bent part or an open body without figures has been asked about with more words already, and
+   * so have pieces of which nobody says when they come.
+   */
+  private static boolean same(ProblemCode said, ProblemCode code, String gate) {
+    if (gate.equals(Held.NOT_ARRIVED)) {
+      return said == ProblemCode.ARRIVALS_DO_NOT_ADD_UP;
+    }
     boolean drawn = said == ProblemCode.FOLDED_SIZE_MISSING || said == ProblemCode.BODY_NOT_CLOSED;
     return said == code || (code == ProblemCode.SIZE_UNKNOWN && drawn);
   }

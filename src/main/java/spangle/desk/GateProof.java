@@ -38,7 +38,7 @@ final class GateProof {
   private static Map<String, List<Held>> shut(PreparedWeek given) {
     Map<String, List<Held>> shut = new LinkedHashMap<>();
     for (Held held : given.held()) {
-      if (!held.gate().equals("not-arrived") && !held.gate().startsWith("rework-")) {
+      if (!held.gate().equals(Held.NOT_ARRIVED) && !held.gate().startsWith("rework-")) {
         shut.computeIfAbsent(WeekIndex.key(held.jobId(), held.partId()), k -> new ArrayList<>())
             .add(held);
       }

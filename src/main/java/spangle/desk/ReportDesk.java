@@ -169,6 +169,17 @@ final class ReportDesk {
         OptionalInt.of(part.dueMin()));
   }
 
+  /** Who can answer: counts and dates are not drawn by anybody. */
+  private static String asked(ProblemCode code) {
+    return switch (code) {
+      case ARRIVALS_DO_NOT_ADD_UP -> "bending";
+      case KIT_PART_MISSING, KIT_ODD, KIT_SHORT -> "assembly";
+      case STOCK_BAD, LOT_OLD -> "stores";
+      case DUE_IN_THE_PAST, DUE_ON_A_FREE_DAY, READY_AFTER_DUE -> "sales";
+      default -> "design";
+    };
+  }
+
   private static Question question(Problem p) {
     String subject = p.job().isEmpty() ? p.place().words() : WeekIndex.key(p.job(), p.part());
     Danger danger = p.severity() == Severity.DANGER ? Danger.PEOPLE : Danger.FACT;
@@ -183,7 +194,7 @@ final class ReportDesk {
             + ". Meanwhile "
             + p.meanwhile().words()
             + ".",
-        "design",
+        asked(p.code()),
         danger,
         p.dueMin() == Problem.NO_DUE ? OptionalInt.empty() : OptionalInt.of(p.dueMin()));
   }

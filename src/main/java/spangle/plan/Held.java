@@ -24,4 +24,7 @@ public record Held(
     String opens,
     String whoAnswers,
     int danger,
-    int dueMin) {}
+    int dueMin) {
+  /** The gate of pieces that are not here, or of which nobody says when they come. */
+  public static final String NOT_ARRIVED = "not-arrived";
+}

@@ -133,7 +133,17 @@ public record Lot(
 
   /** What it draws, as {@code 1.90 kg of buoy yellow, gloss}. */
   public String drawWords() {
+    return drawWords(List.of(this));
+  }
+
+  /** What lots of one finish draw together; there is at least one. */
+  public static String drawWords(List<Lot> lots) {
+    Finish finish = lots.get(0).finish();
     return String.format(
-        Locale.ROOT, "%.2f %s of %s", materialKg, finish.kind().materialUnit(), finish.name());
+        Locale.ROOT,
+        "%.2f %s of %s",
+        lots.stream().mapToDouble(Lot::materialKg).sum(),
+        finish.kind().materialUnit(),
+        finish.name());
   }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -26,6 +27,7 @@ import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.report.ReportFiles;
 import spangle.report.TerminalSummary;
 import spangle.report.Yardstick;
 import spangle.solve.ProgressListener;
@@ -64,6 +66,29 @@ class SentOutTest {
     assertThat(MADE.findings()).isEmpty();
     assertThat(MADE.plan().batches()).anyMatch(b -> b.lineId().equals(line().id()));
     assertThat(MADE.purchases()).noneMatch(p -> p.item().name().contains("zinc"));
+  }
+
+  @Test
+  void whatGoesAwayHasASheetOfItsOwnAndNoOvensQuestions() {
+    String page =
+        new String(ReportFiles.render(MADE.report()).get("index.html"), StandardCharsets.UTF_8);
+    String trip =
+        MADE.plan().batches().stream()
+            .filter(b -> b.lineId().equals(line().id()))
+            .flatMap(b -> b.loads().stream())
+            .map(PlannedLoad::id)
+            .findFirst()
+            .orElseThrow();
+    int from = page.indexOf("<section class=\"sheet load\" id=\"load-" + trip + "\"");
+    String sheet = page.substring(from, page.indexOf("</section>", from));
+
+    assertThat(sheet)
+        .contains("pack from", "<span>truck</span>", "strapped", "counted back", "zinc read")
+        .doesNotContain("hang from", ">oven<", "earth and hooks", "first film");
+    for (String words : List.of("<th>truck</th>", "before it leaves, ")) {
+      assertThat(page.contains(words)).as(words).isTrue();
+    }
+    assertThat(page.contains("first film of galvanized")).isFalse();
   }
 
   @Test

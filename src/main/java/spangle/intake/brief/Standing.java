@@ -93,11 +93,12 @@ public record Standing(
     return settled(part).stream().filter(c -> !c.rework()).mapToInt(Chain::pieces).sum();
   }
 
-  /** Pieces that should be here, are not, and do not hang all the same. */
-  int missing(PartKey part, List<Wanted.Arrival> arrivals) {
+  /** Pieces that should be here, or of which nobody says when they come, and that do not hang. */
+  int missing(PartKey part, int ordered, List<Wanted.Arrival> arrivals) {
     int coming = arrivals.stream().mapToInt(Wanted.Arrival::pieces).sum();
     int hungUncounted = Math.max(0, settledPieces(part) - coming);
-    return Math.max(0, missing.getOrDefault(part, 0) - hungUncounted);
+    int notHere = Math.max(missing.getOrDefault(part, 0), ordered - coming);
+    return Math.max(0, notHere - hungUncounted);
   }
 
   /** Arrivals of the pieces that are not settled; what hangs was there first. */

@@ -136,9 +136,9 @@ final class StandingLots {
     return lots;
   }
 
-  /** Pieces that should be here and were not counted in. */
+  /** Pieces that should be here and were not counted in, or of which nobody says when they come. */
   List<Held> notArrived(PartFacts part) {
-    int pieces = standing.missing(key, line.wanted().arrivals());
+    int pieces = standing.missing(key, line.qty(), line.wanted().arrivals());
     if (pieces == 0 || cancelled()) {
       return List.of();
     }
@@ -148,8 +148,11 @@ final class StandingLots {
             key.partId(),
             part.description(),
             pieces,
-            "not-arrived",
-            pieces + " pieces should be here and were not counted in",
+            Held.NOT_ARRIVED,
+            standing.missing().containsKey(key)
+                ? pieces
+                    + " pieces should be here and were not counted in, or nobody says when they come"
+                : pieces + " of " + line.qty() + " pieces: nobody says when they come",
             "count them in when they come, or say when they are expected",
             "bending",
             2,

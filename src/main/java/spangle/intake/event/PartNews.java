@@ -12,6 +12,9 @@ import spangle.plan.event.EventKind;
 
 /** What events say of one part: which pieces are here or come when, its steel, its due time. */
 final class PartNews {
+  /** Time of pieces of which nobody has said when they come. */
+  private static final int NOBODY_SAYS = Integer.MAX_VALUE;
+
   private final PartLine was;
   private final List<Event> events;
   private final List<Slot> slots = new ArrayList<>();
@@ -34,7 +37,14 @@ final class PartNews {
   PartNews(PartLine was, List<Event> events, int atMin) {
     this.was = was;
     this.events = events;
-    was.wanted().arrivals().forEach(a -> slots.add(new Slot(a.pieces(), a.atMin(), false)));
+    int announced = 0;
+    for (Wanted.Arrival arrival : was.wanted().arrivals()) {
+      slots.add(new Slot(arrival.pieces(), arrival.atMin(), false));
+      announced += arrival.pieces();
+    }
+    if (announced < was.qty()) {
+      slots.add(new Slot(was.qty() - announced, NOBODY_SAYS, false));
+    }
     boolean anyCounted = false;
     for (Event event : events) {
       int pieces = event.figures().count().orElse(0);
@@ -48,7 +58,8 @@ final class PartNews {
     slots.sort(Comparator.comparingInt(s -> s.atMin));
     for (Slot slot : slots) {
       // Where arrivals are counted, what should be here and was not counted in is not here.
-      if (anyCounted && !slot.counted && slot.atMin <= atMin) {
+      boolean overdue = anyCounted && !slot.counted && slot.atMin <= atMin;
+      if (overdue || slot.atMin == NOBODY_SAYS) {
         missing += slot.pieces;
       } else {
         arrivals.add(new Wanted.Arrival(slot.pieces, slot.atMin));

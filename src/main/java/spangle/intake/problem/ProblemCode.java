@@ -71,7 +71,7 @@ public enum ProblemCode {
   /** A count so large that it is more likely a slip. */
   COUNT_HUGE(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** Arrivals do not add up to the quantity. */
-  ARRIVALS_DO_NOT_ADD_UP(Severity.REFUSED, Meanwhile.ROW_REFUSED),
+  ARRIVALS_DO_NOT_ADD_UP(Severity.ASK, Meanwhile.AS_WRITTEN),
   /** A gauge number without a table. */
   GAUGE_WITHOUT_TABLE(Severity.REFUSED, Meanwhile.ROW_REFUSED),
   /** A thickness few sheets have. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
@@ -175,13 +176,25 @@ final class KitReader {
     if (all > part.get().qty()) {
       row.notes()
           .add(
-              ProblemCode.KIT_SHORT,
-              row.valuePlace("per_set"),
-              "per_set",
-              Long.toString(all),
-              part.get().qty() + " pieces ordered",
-              "the kits need " + all + " pieces beyond the store, ordered are " + part.get().qty(),
-              "order more, make fewer sets, or count the store again");
+              new Problem(
+                  ProblemCode.KIT_SHORT,
+                  ProblemCode.KIT_SHORT.severity(),
+                  row.valuePlace("per_set"),
+                  "per_set",
+                  Long.toString(all),
+                  part.get().qty() + " pieces ordered",
+                  "the kits need "
+                      + all
+                      + " pieces of '"
+                      + line.partId()
+                      + "' beyond the store, ordered are "
+                      + part.get().qty(),
+                  "order more, make fewer sets, or count the store again",
+                  ProblemCode.KIT_SHORT.meanwhile(),
+                  "",
+                  line.jobId(),
+                  line.partId(),
+                  part.get().wanted().dueMin()));
     }
   }
 

@@ -219,10 +219,7 @@ final class WantedReader {
           ? List.of(new Wanted.Arrival(qty.getAsInt(), Math.max(0, ready.getAsInt())))
           : List.of();
     }
-    if (read && qty.isPresent()) {
-      checkSum(qty.getAsInt(), arrivals);
-    }
-    return arrivals;
+    return read && qty.isPresent() ? ordered(qty.getAsInt(), arrivals) : arrivals;
   }
 
   private static List<Datum.Scalar> scalars(List<Datum> items) {
@@ -254,7 +251,11 @@ final class WantedReader {
     return true;
   }
 
-  private void checkSum(int qty, List<Wanted.Arrival> arrivals) {
+  /**
+   * What is announced of the pieces ordered. The rest waits until somebody says when it comes; of
+   * more than are ordered the first ones count, since nobody ordered the others to be coated.
+   */
+  private List<Wanted.Arrival> ordered(int qty, List<Wanted.Arrival> arrivals) {
     long sum = arrivals.stream().mapToLong(Wanted.Arrival::pieces).sum();
     if (sum != qty) {
       fields
@@ -265,9 +266,27 @@ final class WantedReader {
               "arrivals",
               Long.toString(sum),
               qty + " pieces",
-              "the arrivals come to " + sum + " pieces, ordered are " + qty,
-              "count the lots again; spares and scrap belong in the note");
+              "the arrivals come to "
+                  + sum
+                  + " pieces, ordered are "
+                  + qty
+                  + (sum < qty
+                      ? "; the " + (qty - sum) + " not announced wait, the others are planned"
+                      : "; the first " + qty + " are planned, the rest is not"),
+              sum < qty
+                  ? "say when the others come, or correct the count that is ordered"
+                  : "correct the count that is ordered where spares are to be coated too");
     }
+    List<Wanted.Arrival> counted = new ArrayList<>();
+    int left = qty;
+    for (Wanted.Arrival arrival : arrivals) {
+      int pieces = Math.min(left, arrival.pieces());
+      left -= pieces;
+      if (pieces > 0) {
+        counted.add(new Wanted.Arrival(pieces, arrival.atMin()));
+      }
+    }
+    return counted;
   }
 
   private void checkDue(int due, List<Wanted.Arrival> arrivals) {

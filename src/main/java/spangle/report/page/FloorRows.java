@@ -23,10 +23,10 @@ public final class FloorRows {
    * The loads of a line in order.
    *
    * @param name the line
-   * @param kettle true for zinc
+   * @param machine what holds its batches, in one word
    * @param rows loads
    */
-  public record RunLine(String name, boolean kettle, List<RunRow> rows) {
+  public record RunLine(String name, String machine, List<RunRow> rows) {
     /** Copies the list. */
     public RunLine {
       rows = List.copyOf(rows);
@@ -77,10 +77,22 @@ public final class FloorRows {
         day = today;
       }
       if (!rows.isEmpty()) {
-        lines.add(new RunLine(line.name(), line.kind() == LineKind.ZINC, rows));
+        lines.add(new RunLine(line.name(), machineWord(line.kind()), rows));
       }
     }
     return lines;
+  }
+
+  private static boolean ovens(LineKind kind) {
+    return kind == LineKind.POWDER || kind == LineKind.LIQUID;
+  }
+
+  private static String machineWord(LineKind kind) {
+    return switch (kind) {
+      case POWDER, LIQUID -> "oven";
+      case ZINC -> "kettle";
+      case OUTSIDE -> "truck";
+    };
   }
 
   private static RunRow run(WeekIndex index, LoadPlace place, String start, boolean newDay) {
@@ -96,8 +108,9 @@ public final class FloorRows {
             place.lots().stream()
                 .map(l -> l.pieces() + " " + l.label() + " " + l.jobId())
                 .toList()),
-        place.machine().name()
-            + (place.line().kind() == LineKind.ZINC ? "" : " " + place.setting()),
+        ovens(place.line().kind())
+            ? place.machine().name() + " " + place.setting()
+            : place.machine().name(),
         index.time().clock(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
         index.time().at(place.endMin()),
@@ -121,14 +134,15 @@ public final class FloorRows {
     Set<String> colours = new LinkedHashSet<>();
     for (LoadPlace place : index.loads()) {
       String when = index.time().at(place.batch().startMin());
-      if (place.line().kind() == LineKind.ZINC) {
+      if (place.finish().kind() == FinishKind.ZINC) {
+        boolean away = place.line().kind() == LineKind.OUTSIDE;
         if (place.lots().stream()
             .anyMatch(
                 l -> index.note(l).flatMap(LotNote::zinc).map(z -> z.hollow()).orElse(true))) {
           holds.add(
               new Hold(
                   place.id(),
-                  "before " + when,
+                  (away ? "before it leaves, " : "before ") + when,
                   "vents and drains of every hollow",
                   "light seen through, holes high and low as hung; else it stays out",
                   true));
@@ -138,7 +152,8 @@ public final class FloorRows {
                 place.id(),
                 index.time().at(place.batch().endMin()),
                 "zinc thickness",
-                "as on the dip sheet; the mean counts, not one reading",
+                (away ? "as on the sheet" : "as on the dip sheet")
+                    + "; the mean counts, not one reading",
                 false));
       } else if (place.finish().kind() != FinishKind.DEGAS
           && colours.add(place.finish().materialId())) {
@@ -150,7 +165,7 @@ public final class FloorRows {
                 "inside the film wanted, before the second load is sprayed",
                 false));
       }
-      if (place.line().kind() != LineKind.ZINC) {
+      if (ovens(place.line().kind())) {
         boolean firstOfBatch = place.batch().loads().get(0).id().equals(place.id());
         index
             .note(place.batch())

@@ -24,6 +24,7 @@ import java.util.List;
  * @param out earliest and latest out
  * @param bake true for a bake without paint
  * @param wet true for liquid paint
+ * @param away true for a load that a truck takes to another firm
  * @param cautions what can hurt or spoil
  */
 public record RackSheet(
@@ -46,6 +47,7 @@ public record RackSheet(
     String out,
     boolean bake,
     boolean wet,
+    boolean away,
     List<String> cautions) {
   /** Copies the lists. */
   public RackSheet {

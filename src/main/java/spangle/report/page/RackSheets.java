@@ -45,6 +45,7 @@ final class RackSheets {
     Optional<BatchNote> note = index.note(place.batch());
     Optional<LoadNote> load = index.note(place.load());
     FinishKind kind = place.finish().kind();
+    boolean away = place.line().kind() == LineKind.OUTSIDE;
     double draw =
         load.map(LoadNote::drawAmount)
             .filter(a -> a > 0)
@@ -63,13 +64,14 @@ final class RackSheets {
         draw > 0 ? index.say().mass(draw) + " " + unit : "",
         load.map(LoadNote::drawWords).orElse(""),
         page == 0 ? heads.picture(place, true) : "",
-        place.machine().name() + ", " + place.setting(),
+        away ? place.machine().name() : place.machine().name() + ", " + place.setting(),
         with(place),
         note.map(n -> part(n.probe())).orElse(""),
         note.map(n -> Integer.toString(n.minutesAtHeat())).orElse(""),
         out(place, note),
         kind == FinishKind.DEGAS,
         kind == FinishKind.LIQUID,
+        away,
         load.map(LoadNote::cautions).orElse(List.of()));
   }
 
@@ -83,7 +85,11 @@ final class RackSheets {
   }
 
   private String out(LoadPlace place, Optional<BatchNote> note) {
-    return index.time().clock(place.batch().endMin())
+    int end = place.batch().endMin();
+    if (place.line().kind() == LineKind.OUTSIDE) {
+      return index.time().at(end);
+    }
+    return index.time().clock(end)
         + note.map(
                 n ->
                     ", never after "

@@ -121,7 +121,9 @@ final class Lanes {
         new Bar(
             batch.startMin(),
             batch.endMin(),
-            line.kind() == LineKind.ZINC ? ids : setting + "  " + ids,
+            line.kind() == LineKind.ZINC || line.kind() == LineKind.OUTSIDE
+                ? ids
+                : setting + "  " + ids,
             ids,
             machine.name() + ", " + setting + ": " + ids + span(batch.startMin(), batch.endMin()),
             link,

@@ -280,7 +280,9 @@ public final class TenAnswers {
     add(
         "left out",
         "What does not go into this week?",
-        left.isEmpty() ? "everything goes in" : Say.count(left.size(), "part") + overtimeHead(),
+        left.isEmpty()
+            ? "everything goes in"
+            : Say.count(index.leftOutParts(), "part") + overtimeHead(),
         left.isEmpty() ? List.of() : withOvertime(left.stream().map(TenAnswers::inWords).toList()),
         !left.isEmpty());
   }

@@ -75,10 +75,23 @@ public final class WaitingList {
           index.lot(left.lotId()).map(l -> l.jobId() + "\u0000" + l.partId()).orElse(left.lotId());
       alike
           .computeIfAbsent(
-              part + "\u0000" + left.code() + "\u0000" + left.reason(), k -> new ArrayList<>())
+              part + "\u0000" + left.code() + "\u0000" + withoutAmount(left),
+              k -> new ArrayList<>())
           .add(left);
     }
     return alike.values().stream().map(this::leftOutRow).toList();
+  }
+
+  /** What a lot draws differs from lot to lot of a part; the reason behind it does not. */
+  private String withoutAmount(LeftOut left) {
+    String own = index.lot(left.lotId()).map(Lot::drawWords).orElse("");
+    return left.reason().startsWith(own) ? left.reason().substring(own.length()) : left.reason();
+  }
+
+  private String reason(List<LeftOut> alike, List<Lot> lots) {
+    String rest = withoutAmount(alike.get(0));
+    boolean drawn = !rest.equals(alike.get(0).reason());
+    return drawn ? Lot.drawWords(lots) + rest : rest;
   }
 
   private WaitingPoint leftOutRow(List<LeftOut> alike) {
@@ -93,10 +106,9 @@ public final class WaitingList {
         lots.isEmpty() ? first.lotId() : lots.get(0).jobId(),
         lots.isEmpty() ? "" : pieces + " x " + lots.get(0).label() + lotCount(lots),
         first.code(),
-        first.reason()
-            + (earliest < 0
-                ? "; no date can be given yet: " + first.condition()
-                : "; earliest " + index.time().at(earliest)),
+        earliest < 0
+            ? reason(alike, lots) + "; no date can be given yet: " + first.condition()
+            : "earliest " + index.time().at(earliest) + ": " + reason(alike, lots),
         SUPERVISOR,
         lots.stream().mapToInt(Lot::dueMin).min());
   }

@@ -136,6 +136,15 @@ public final class WeekIndex {
     return Optional.ofNullable(lots.get(id));
   }
 
+  /** How many parts have lots that are left out, however many lots and reasons. */
+  int leftOutParts() {
+    return (int)
+        report.plan().leftOut().stream()
+            .map(l -> lot(l.lotId()).map(x -> x.jobId() + "\n" + x.partId()).orElse(l.lotId()))
+            .distinct()
+            .count();
+  }
+
   /** The load a lot hangs on; empty where it is left out. */
   public Optional<LoadPlace> loadOfLot(String lotId) {
     return Optional.ofNullable(loadOfLot.get(lotId));
