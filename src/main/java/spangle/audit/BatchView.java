@@ -19,6 +19,11 @@ import spangle.plan.PlannedBatch;
 record BatchView(
     PlannedBatch batch, LineSpec line, MachineSpec machine, List<LoadView> loads, boolean frozen) {
 
+  /** Whether it hangs and has no time in the week: it stands behind its horizon. */
+  boolean waits(int horizonMin) {
+    return frozen && batch.startMin() >= horizonMin;
+  }
+
   /** All lots in it. */
   List<Lot> lots() {
     return loads.stream().flatMap(load -> load.lots().stream()).toList();

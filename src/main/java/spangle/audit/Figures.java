@@ -45,9 +45,11 @@ final class Figures {
     for (List<BatchView> row : view.byMachine().values()) {
       int setting = row.get(0).machine().initialSetting();
       for (BatchView batch : row) {
-        SetupTable table = batch.line().settingChange();
-        settingCost += table.cost(setting, batch.batch().setting());
-        settingMinutes += table.minutes(setting, batch.batch().setting());
+        if (!batch.waits(view.brief().horizonMin())) {
+          SetupTable table = batch.line().settingChange();
+          settingCost += table.cost(setting, batch.batch().setting());
+          settingMinutes += table.minutes(setting, batch.batch().setting());
+        }
         if (batch.line().kind() == LineKind.OUTSIDE) {
           trips++;
         } else {
@@ -63,6 +65,9 @@ final class Figures {
       SetupTable table = row.get(0).station().setups();
       int state = row.get(0).station().initialState();
       for (VisitView visit : row) {
+        if (visit.load().frozen() && visit.visit().startMin() >= view.brief().horizonMin()) {
+          continue;
+        }
         int cost = table.cost(state, visit.state());
         colourCost += cost;
         if (cost > 0 || table.minutes(state, visit.state()) > 0) {

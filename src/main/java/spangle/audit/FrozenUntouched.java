@@ -25,6 +25,9 @@ final class FrozenUntouched extends Rule {
     for (List<BatchView> row : view.byMachine().values()) {
       BatchView open = null;
       for (BatchView batch : row) {
+        if (batch.waits(view.brief().horizonMin())) {
+          continue;
+        }
         if (!batch.frozen()) {
           open = batch;
         } else if (open != null) {

@@ -21,7 +21,7 @@ final class NoOvertaking extends Rule {
     }
     for (List<LoadView> loads : byLine.values()) {
       List<String> ahead = loads.get(0).line().before().stream().map(StationSpec::id).toList();
-      List<int[]> starts = loads.stream().map(load -> starts(load, ahead)).toList();
+      List<int[]> starts = loads.stream().map(load -> starts(load, ahead, view.brief().horizonMin())).toList();
       for (int a = 0; a < loads.size(); a++) {
         for (int b = a + 1; b < loads.size(); b++) {
           boolean open = !loads.get(a).frozen() || !loads.get(b).frozen();
@@ -38,14 +38,15 @@ final class NoOvertaking extends Rule {
     }
   }
 
-  /** Start at each station; -1 where the load passes it by. */
-  private static int[] starts(LoadView load, List<String> ahead) {
+  /** Start at each station; -1 where the load passes it by, or hangs and waits past the week. */
+  private static int[] starts(LoadView load, List<String> ahead, int horizonMin) {
     int[] starts = new int[ahead.size()];
     for (int i = 0; i < starts.length; i++) {
       String station = ahead.get(i);
       starts[i] =
           load.load().visits().stream()
               .filter(visit -> visit.stationId().equals(station))
+              .filter(visit -> !load.frozen() || visit.startMin() < horizonMin)
               .mapToInt(PlannedVisit::startMin)
               .findFirst()
               .orElse(-1);

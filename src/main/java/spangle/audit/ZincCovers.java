@@ -26,7 +26,7 @@ final class ZincCovers extends Rule {
       List<BatchView> dips = view.byMachine().getOrDefault(bath.machineId(), List.of());
       for (BatchView dip : dips) {
         int at = dip.batch().startMin();
-        if (at < lastRead(bath)) {
+        if (at < lastRead(bath) || dip.waits(view.brief().horizonMin())) {
           continue;
         }
         double down = down(bath, dips, dip);

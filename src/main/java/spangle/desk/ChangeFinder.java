@@ -90,9 +90,7 @@ final class ChangeFinder {
 
   private List<String> held() {
     List<String> held = new ArrayList<>();
-    SuspectLoads.of(start.state(), brief, plan).stream()
-        .map(SuspectLoads.Suspect::words)
-        .forEach(held::add);
+    start.stopped(plan).stream().map(HeldLoad::words).forEach(held::add);
     start.week().held().stream()
         .filter(h -> h.gate().equals("rework-strip"))
         .map(h -> h.jobId() + " " + h.name() + ": " + h.words() + "; " + h.opens())
@@ -101,7 +99,21 @@ final class ChangeFinder {
   }
 
   private void stayed(LoadMatch.Spot was, LoadMatch.Spot is) {
-    if (is.lastMin() - was.lastMin() > Goals.SWING_MIN) {
+    boolean waits = StrandedLoads.waits(brief, is.batch(), is.load());
+    boolean waited = StrandedLoads.waits(kept.brief(), was.batch(), was.load());
+    if (waits && waited) {
+      return;
+    }
+    if (Math.abs(is.lastMin() - was.lastMin()) > Goals.SWING_MIN && (waits || waited)) {
+      line(
+          waits ? ChangeList.Kind.LATER : ChangeList.Kind.CHANGED,
+          is,
+          waited ? "hung and waited" : "finished " + DayWords.of(was.lastMin()),
+          waits ? "not this week" : "goes on, finished " + DayWords.of(is.lastMin()),
+          waits ? "it hangs and waits: see what is held" : "what it waited for is there",
+          tellers.of(is.load().lotIds(), ChangeList.Kind.LATER),
+          "");
+    } else if (is.lastMin() - was.lastMin() > Goals.SWING_MIN) {
       boolean recalled = start.forced().containsKey(is.id());
       line(
           ChangeList.Kind.LATER,

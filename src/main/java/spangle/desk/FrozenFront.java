@@ -92,7 +92,7 @@ final class FrozenFront {
     inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
     Set<String> parted = new HashSet<>();
     List<PlannedBatch> waiting = standWhatHangs(inTime, parted);
-    for (Set<String> late = carrierNotBack(); !late.isEmpty(); late = carrierNotBack()) {
+    for (Set<String> late = notTogether(); !late.isEmpty(); late = notTogether()) {
       parted.addAll(late);
       waiting = standWhatHangs(inTime, parted);
     }
@@ -161,6 +161,19 @@ final class FrozenFront {
           && firstMin < other.lastMin
           && other.firstMin < lastMin;
     }
+  }
+
+  /** Loads still to be hung that cannot join what hangs in their batch. */
+  private Set<String> notTogether() {
+    Set<String> parted = carrierNotBack();
+    for (PlannedBatch batch : frozen) {
+      if (brief.isBeyond(batch.startMin())) {
+        batch.loads().stream()
+            .filter(l -> !stage(l).fixed())
+            .forEach(l -> parted.add(l.id()));
+      }
+    }
+    return parted;
   }
 
   /** Loads still to be hung whose carrier is late with other work when they want it. */

@@ -136,7 +136,7 @@ public final class ReplanDesk {
     Yardstick sheet = YardstickDesk.sheet(start.week().brief(), plan, yardstick);
     WeekReport report =
         new ReportDesk(
-                start.week(), plan, SuspectLoads.of(start.state(), start.week().brief(), plan))
+                start.week(), plan, start.stopped(plan))
             .report(
                 heading,
                 purchases,

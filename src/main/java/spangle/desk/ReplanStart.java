@@ -19,6 +19,7 @@ import spangle.intake.week.WeekInput;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.event.Event;
@@ -84,6 +85,13 @@ record ReplanStart(
         new PreparedWeek(
             prepared.input(), brief, prepared.parts(), prepared.held(), prepared.gates());
     return new ReplanStart(week, front.open(), state, happened, front.forced(), front.reasons());
+  }
+
+  /** Loads that do not go on before a person has decided. */
+  List<HeldLoad> stopped(Plan plan) {
+    List<HeldLoad> stopped = new ArrayList<>(SuspectLoads.of(state, week.brief(), plan));
+    stopped.addAll(StrandedLoads.of(week.brief(), plan, state.atMin()));
+    return List.copyOf(stopped);
   }
 
   /** No station works before the minute, no open lot is ready before it. */

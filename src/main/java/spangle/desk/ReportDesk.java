@@ -48,7 +48,7 @@ import spangle.report.Yardstick;
 final class ReportDesk {
   private final PreparedWeek week;
   private final Plan plan;
-  private final List<SuspectLoads.Suspect> suspects;
+  private final List<HeldLoad> stopped;
   private final Draws draws;
   private final WeekIndex index;
   private final Map<String, FitAnswer> fits = new HashMap<>();
@@ -61,12 +61,12 @@ final class ReportDesk {
   /**
    * Sheets of a week in its middle.
    *
-   * @param suspects loads that must be looked at before they count as good
+   * @param stopped loads that do not go on before a person has decided
    */
-  ReportDesk(PreparedWeek week, Plan plan, List<SuspectLoads.Suspect> suspects) {
+  ReportDesk(PreparedWeek week, Plan plan, List<HeldLoad> stopped) {
     this.week = week;
     this.plan = plan;
-    this.suspects = List.copyOf(suspects);
+    this.stopped = List.copyOf(stopped);
     this.draws = new Draws(week.input());
     this.index = new WeekIndex(week.brief(), week.parts());
     for (PartGates gates : week.gates()) {
@@ -92,7 +92,7 @@ final class ReportDesk {
             swatches()),
         new SheetFacts(
             lotNotes(),
-            SuspectLoads.marked(new LoadNotes(week, purchases).of(plan), suspects),
+            HeldLoad.marked(new LoadNotes(week, purchases).of(plan), stopped),
             batchNotes(),
             fitNotes(),
             DrawnParts.notes(week.input()),
@@ -114,7 +114,7 @@ final class ReportDesk {
   }
 
   private List<HeldPart> held() {
-    List<HeldPart> held = new ArrayList<>(SuspectLoads.held(suspects));
+    List<HeldPart> held = new ArrayList<>(HeldLoad.rows(stopped));
     week.held().stream().map(ReportDesk::held).forEach(held::add);
     return held;
   }

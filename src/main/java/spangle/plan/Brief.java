@@ -47,6 +47,11 @@ public record Brief(
     baths = List.copyOf(baths);
   }
 
+  /** Whether a stay that begins then is not in this week: what hangs and has no time in it. */
+  public boolean isBeyond(int startMin) {
+    return startMin >= horizonMin;
+  }
+
   /** The same brief with what its baths must cover. */
   public Brief with(List<BathSpec> others) {
     return new Brief(

@@ -46,7 +46,7 @@ class SuspectLoadsTest {
     return week.replan(at(inside.startMin() + 2));
   }
 
-  private static List<SuspectLoads.Suspect> suspects(ReplanDesk.Rest rest) {
+  private static List<HeldLoad> suspects(ReplanDesk.Rest rest) {
     return SuspectLoads.of(rest.start().state(), rest.start().week().brief(), rest.plan());
   }
 
@@ -58,7 +58,7 @@ class SuspectLoadsTest {
 
     assertThat(rest.findings()).isEmpty();
     assertThat(suspects(rest))
-        .extracting(SuspectLoads.Suspect::load)
+        .extracting(HeldLoad::load)
         .containsExactlyInAnyOrderElementsOf(inside.loads().stream().map(l -> l.id()).toList());
     String load = inside.loads().get(0).id();
     assertThat(rest.changes().held())
@@ -123,7 +123,7 @@ class SuspectLoadsTest {
             .filter(b -> b.loads().stream().anyMatch(l -> onTheWay.containsAll(l.lotIds())))
             .min(Comparator.comparingInt(PlannedBatch::startMin))
             .orElseThrow();
-    List<SuspectLoads.Suspect> suspects = suspects(tripped(week, inside));
+    List<HeldLoad> suspects = suspects(tripped(week, inside));
 
     assertThat(suspects)
         .filteredOn(s -> s.lots().stream().noneMatch(Lot::lastLeg))

@@ -48,6 +48,10 @@ public final class Batch {
   public final Optional<PlannedBatch> frozen;
 
   final boolean isFrozen;
+
+  /** It hangs and has no time in the week: nothing but its carrier is in use. */
+  final boolean waits;
+
   final boolean chained;
   final int travel;
 
@@ -59,7 +63,8 @@ public final class Batch {
   /** Sum of due time times weight. */
   private final long dueSum;
 
-  private Batch(Load[] loads, int setting, Optional<PlannedBatch> frozen) {
+  private Batch(Load[] loads, int setting, Optional<PlannedBatch> frozen, boolean waits) {
+    this.waits = waits;
     this.loads = loads;
     this.setting = setting;
     this.frozen = frozen;
@@ -123,6 +128,7 @@ public final class Batch {
     this.loads = loads;
     this.setting = base.setting;
     this.frozen = Optional.empty();
+    this.waits = false;
     this.isFrozen = false;
     this.group = base.group;
     int min = more.dwellMin[setting];
@@ -146,11 +152,11 @@ public final class Batch {
 
   /** A batch of these loads; the array is not copied and must not change afterwards. */
   public static Batch of(int setting, Load... loads) {
-    return new Batch(loads, setting, Optional.empty());
+    return new Batch(loads, setting, Optional.empty(), false);
   }
 
-  static Batch frozen(PlannedBatch planned, Load... loads) {
-    return new Batch(loads, planned.setting(), Optional.of(planned));
+  static Batch frozen(PlannedBatch planned, boolean waits, Load... loads) {
+    return new Batch(loads, planned.setting(), Optional.of(planned), waits);
   }
 
   /** This batch with one more load, fed last. */

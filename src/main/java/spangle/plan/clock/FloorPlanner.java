@@ -253,6 +253,8 @@ final class FloorPlanner {
     }
     return loads.isEmpty()
         ? Optional.empty()
-        : Optional.of(Batch.frozen(batch, loads.toArray(Load[]::new)));
+        : Optional.of(
+            Batch.frozen(
+                batch, brief.isBeyond(batch.startMin()), loads.toArray(Load[]::new)));
   }
 }

@@ -4,7 +4,10 @@ import java.util.Arrays;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 
-/** Stands a batch that has started or been announced where the brief has it. */
+/**
+ * Stands a batch that has started or been announced where the brief has it. What hangs and has no
+ * time in the week keeps its carrier and nothing else.
+ */
 final class FrozenWalk {
   private FrozenWalk() {}
 
@@ -19,7 +22,9 @@ final class FrozenWalk {
       walk.loadFirst[i] = walk.start;
       walk.loadEnd[i] = planned.endMin();
       Arrays.fill(walk.visits, i * walk.stations * 3, (i + 1) * walk.stations * 3, 0);
-      was.visits().forEach(visit -> recallVisit(walk, load, visit, tally));
+      was.visits().stream()
+          .filter(visit -> !walk.floor.brief.isBeyond(visit.startMin()))
+          .forEach(visit -> recallVisit(walk, load, visit, tally));
       for (PlannedLoad.PlannedVisit visit : was.visits()) {
         walk.loadFirst[i] = Math.min(walk.loadFirst[i], visit.startMin());
         walk.loadEnd[i] = Math.max(walk.loadEnd[i], visit.endMin());
@@ -32,7 +37,9 @@ final class FrozenWalk {
       }
     }
     walk.returnCarriers(batch);
-    walk.leave(batch, walk.line.machines[machine], walk.start);
+    if (!batch.waits) {
+      walk.leave(batch, walk.line.machines[machine], walk.start);
+    }
   }
 
   /**

@@ -81,7 +81,7 @@ final class RowTrial {
   /** State behind the batches before that place of the old row. */
   private void standBehind(int place) {
     int before = place - 1;
-    while (before >= 0 && old.starts[before] < 0) {
+    while (before >= 0 && (old.starts[before] < 0 || old.batches[before].waits)) {
       before--;
     }
     if (before < 0) {
@@ -95,6 +95,9 @@ final class RowTrial {
   }
 
   private void pass(Batch batch, int start) {
+    if (batch.waits) {
+      return;
+    }
     free = MachineClock.free(machine, start + batch.dwell);
     heat = machine.heatFree(start, batch.massKg);
     setting = batch.setting;
@@ -168,7 +171,9 @@ final class RowTrial {
       return;
     }
     batch.countRun(machine, sign, tally);
-    MachineClock.countSetting(line, before, batch.setting, sign, tally);
+    if (!batch.waits) {
+      MachineClock.countSetting(line, before, batch.setting, sign, tally);
+    }
     batch.countLate(start + batch.dwell, sign, tally);
     if (moves) {
       batch.countMoved(old.machine, start, sign, tally);

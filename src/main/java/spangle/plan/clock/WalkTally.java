@@ -9,8 +9,10 @@ final class WalkTally {
   /** Counts a batch; before is the state of its line ahead of it. */
   static void count(BatchWalk walk, Batch batch, MachineFacts machine, int[] before, long[] tally) {
     batch.countRun(machine, 1, tally);
-    MachineClock.countSetting(
-        walk.line, before[walk.map.machineSetting + machine.index], batch.setting, 1, tally);
+    if (!batch.waits) {
+      MachineClock.countSetting(
+          walk.line, before[walk.map.machineSetting + machine.index], batch.setting, 1, tally);
+    }
     boolean moves = !walk.floor.announced.isEmpty();
     for (int i = 0; i < batch.loads.length; i++) {
       batch.loads[i].countLate(walk.loadEnd[i], 1, tally);

@@ -22,7 +22,9 @@ import spangle.plan.StationSpec;
 /**
  * When batches that cannot be moved any more really run. Their loads, carriers, machine and order
  * stay; what still lies ahead of them waits, as little as it must, for what is late, broken or in
- * the way. What was reported is fact and is not checked against anything.
+ * the way. What was reported is fact and is not checked against anything. What finds no time in
+ * the week stands behind its horizon: it hangs and waits, and takes nothing from others but its
+ * carrier.
  */
 public final class Slippage {
   private final Brief brief;
@@ -61,7 +63,8 @@ public final class Slippage {
   }
 
   /** The batch as it runs; batches are asked for in the order of their starts. */
-  public PlannedBatch settle(PlannedBatch batch, Map<String, LoadState> states) {
+  public PlannedBatch settle(PlannedBatch planned, Map<String, LoadState> states) {
+    PlannedBatch batch = fromBeyond(planned, states);
     OptionalInt started = OptionalInt.empty();
     boolean inMachine = false;
     boolean allDone = true;
@@ -107,18 +110,64 @@ public final class Slippage {
 
   /** Takes a batch that stands as it is. */
   public void place(PlannedBatch batch) {
-    zinc.dipped(batch);
-    MachineSpec machine = machines.get(batch.machineId());
-    int turn = machine == null ? 0 : machine.turnaroundMin();
-    busy(batch.machineId(), 0).add(new Span(batch.setupStartMin(), batch.endMin() + turn));
+    if (!brief.isBeyond(batch.startMin())) {
+      zinc.dipped(batch);
+      MachineSpec machine = machines.get(batch.machineId());
+      int turn = machine == null ? 0 : machine.turnaroundMin();
+      busy(batch.machineId(), 0).add(new Span(batch.setupStartMin(), batch.endMin() + turn));
+    }
     for (PlannedLoad load : batch.loads()) {
       busy("carrier " + load.carrierId(), load.carrierNumber())
           .add(new Span(LoadTimes.first(batch, load), LoadTimes.last(batch, load)));
       for (PlannedVisit visit : load.visits()) {
-        busy(visit.stationId(), visit.place()).add(new Span(visit.setupStartMin(), visit.endMin()));
-        passed.computeIfAbsent(visit.stationId(), s -> new ArrayList<>()).add(visit);
+        if (!brief.isBeyond(visit.startMin())) {
+          busy(visit.stationId(), visit.place())
+              .add(new Span(visit.setupStartMin(), visit.endMin()));
+          passed.computeIfAbsent(visit.stationId(), s -> new ArrayList<>()).add(visit);
+        }
       }
     }
+  }
+
+  /**
+   * What found no time until now is tried again: its stays behind the horizon come back to this
+   * minute, or to where it was reported since.
+   */
+  private PlannedBatch fromBeyond(PlannedBatch batch, Map<String, LoadState> states) {
+    int first = brief.isBeyond(batch.startMin()) ? batch.startMin() : Integer.MAX_VALUE;
+    OptionalInt started = OptionalInt.empty();
+    OptionalInt done = OptionalInt.empty();
+    for (PlannedLoad load : batch.loads()) {
+      LoadState state = states.get(load.id());
+      started = state == null || started.isPresent() ? started : state.startedMin();
+      done = state == null || done.isPresent() ? done : state.doneMin();
+      for (PlannedVisit visit : load.visits()) {
+        first = brief.isBeyond(visit.startMin()) ? Math.min(first, visit.startMin()) : first;
+      }
+    }
+    if (first == Integer.MAX_VALUE) {
+      return batch;
+    }
+    int sooner = atMin - first;
+    if (brief.isBeyond(batch.startMin()) && started.isPresent()) {
+      sooner = started.getAsInt() - batch.startMin();
+    } else if (done.isPresent()) {
+      sooner = done.getAsInt() - LoadTimes.last(batch);
+    }
+    return beyondBy(batch, sooner);
+  }
+
+  /** Its stays behind the horizon, the machine's among them, moved by so much. */
+  private PlannedBatch beyondBy(PlannedBatch batch, int minutes) {
+    List<PlannedLoad> loads = new ArrayList<>();
+    for (PlannedLoad load : batch.loads()) {
+      loads.add(
+          load.visiting(
+              load.visits().stream()
+                  .map(v -> brief.isBeyond(v.startMin()) ? v.later(minutes) : v)
+                  .toList()));
+    }
+    return batch.later(brief.isBeyond(batch.startMin()) ? minutes : 0, loads);
   }
 
   private boolean carriersFree(PlannedBatch batch) {
@@ -155,20 +204,37 @@ public final class Slippage {
     for (int wait = least; batch.endMin() + wait <= brief.horizonMin(); wait++) {
       PlannedBatch later = rehoused(shifted(batch, wait, 0, from));
       if (free(later, false) && noOvertaking(later) && zinc.covers(later)) {
-        return onward(later, 0).orElse(batch);
+        PlannedBatch onward = onward(later, 0);
+        return brief.isBeyond(latestStart(onward)) ? stranded(batch, from) : onward;
       }
     }
-    return batch;
+    return stranded(batch, from);
+  }
+
+  private static int latestStart(PlannedBatch batch) {
+    return batch.loads().stream()
+        .flatMap(l -> l.visits().stream())
+        .mapToInt(PlannedVisit::startMin)
+        .reduce(batch.startMin(), Math::max);
+  }
+
+  /** It hangs and finds no time in the week: all that is to come stands behind the horizon. */
+  private PlannedBatch stranded(PlannedBatch batch, ToIntFunction<PlannedLoad> from) {
+    int first = batch.startMin();
+    for (PlannedLoad load : batch.loads()) {
+      first = Math.min(first, from.applyAsInt(load));
+    }
+    return onward(shifted(batch, brief.horizonMin() - first, 0, from), 0);
   }
 
   /**
    * The same batch with each stay behind the machine as soon as it can be: after the one before it,
-   * not before its time, in the hours of its station and at a place that is free.
+   * not before its time, in the hours of its station and at a place that is free; behind the
+   * horizon where it finds no time in the week.
    *
    * @param late how much later than planned the machine began; stays so begun before now are past
-   * @return empty where a stay finds no time before the horizon
    */
-  private Optional<PlannedBatch> onward(PlannedBatch batch, int late) {
+  private PlannedBatch onward(PlannedBatch batch, int late) {
     List<PlannedLoad> loads = new ArrayList<>();
     List<PlannedVisit> taken = new ArrayList<>();
     for (PlannedLoad load : batch.loads()) {
@@ -180,18 +246,18 @@ public final class Slippage {
           continue;
         }
         boolean past = each.startMin() + late < atMin && each.setupStartMin() + late >= from;
-        Optional<PlannedVisit> stay =
-            past ? Optional.of(each.later(late)) : soonest(each, from, taken);
-        if (stay.isEmpty()) {
-          return Optional.empty();
-        }
-        visits.add(stay.get());
-        taken.add(stay.get());
-        from = stay.get().endMin();
+        int none = Math.max(from, brief.horizonMin()) - each.setupStartMin();
+        PlannedVisit stay =
+            past
+                ? each.later(late)
+                : soonest(each, from, taken).orElseGet(() -> each.later(none));
+        visits.add(stay);
+        taken.add(stay);
+        from = stay.endMin();
       }
       loads.add(load.visiting(visits));
     }
-    return Optional.of(batch.later(0, loads));
+    return batch.later(0, loads);
   }
 
   private Optional<PlannedVisit> soonest(PlannedVisit each, int fromMin, List<PlannedVisit> taken) {
@@ -238,8 +304,7 @@ public final class Slippage {
 
   /** It went into the machine so much later than planned: what follows waits as it must. */
   private PlannedBatch behind(PlannedBatch batch, int late) {
-    return onward(shifted(batch, late, 0, load -> Integer.MAX_VALUE), late)
-        .orElseGet(() -> shifted(batch, late, late, load -> Integer.MAX_VALUE));
+    return onward(shifted(batch, late, 0, load -> Integer.MAX_VALUE), late);
   }
 
   /** Machine, and stays ahead of it from some minute on, by so much; stays behind it by so much. */
