@@ -21,7 +21,8 @@ final class NoOvertaking extends Rule {
     }
     for (List<LoadView> loads : byLine.values()) {
       List<String> ahead = loads.get(0).line().before().stream().map(StationSpec::id).toList();
-      List<int[]> starts = loads.stream().map(load -> starts(load, ahead, view.brief().horizonMin())).toList();
+      List<int[]> starts =
+          loads.stream().map(load -> starts(load, ahead, view.brief().horizonMin())).toList();
       for (int a = 0; a < loads.size(); a++) {
         for (int b = a + 1; b < loads.size(); b++) {
           boolean open = !loads.get(a).frozen() || !loads.get(b).frozen();

@@ -84,7 +84,10 @@ public final class BathDesk {
 
   private Optional<Bath> bath(StationUse use, KettleProfile kettle) {
     List<PlannedBatch> dips =
-        plan.batches().stream().filter(b -> b.machineId().equals(use.id())).toList();
+        plan.batches().stream()
+            .filter(b -> b.machineId().equals(use.id()))
+            .filter(b -> !week.brief().isBeyond(b.startMin()))
+            .toList();
     if (dips.isEmpty()) {
       return Optional.empty();
     }

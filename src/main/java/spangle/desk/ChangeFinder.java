@@ -90,7 +90,7 @@ final class ChangeFinder {
 
   private List<String> held() {
     List<String> held = new ArrayList<>();
-    start.stopped(plan).stream().map(HeldLoad::words).forEach(held::add);
+    held.addAll(HeldLoad.lines(start.stopped(plan)));
     start.week().held().stream()
         .filter(h -> h.gate().equals("rework-strip"))
         .map(h -> h.jobId() + " " + h.name() + ": " + h.words() + "; " + h.opens())

@@ -168,9 +168,7 @@ final class FrozenFront {
     Set<String> parted = carrierNotBack();
     for (PlannedBatch batch : frozen) {
       if (brief.isBeyond(batch.startMin())) {
-        batch.loads().stream()
-            .filter(l -> !stage(l).fixed())
-            .forEach(l -> parted.add(l.id()));
+        batch.loads().stream().filter(l -> !stage(l).fixed()).forEach(l -> parted.add(l.id()));
       }
     }
     return parted;

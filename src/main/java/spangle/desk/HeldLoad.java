@@ -48,6 +48,25 @@ record HeldLoad(String load, Kind kind, String why, String who, String look, Lis
     return load + " " + kind.words + ": " + why + ". " + who + " decides: " + look;
   }
 
+  /** Their lines; loads that wait for the same thing share one. */
+  static List<String> lines(List<HeldLoad> held) {
+    Map<String, List<String>> byWords = new LinkedHashMap<>();
+    for (HeldLoad each : held) {
+      byWords
+          .computeIfAbsent(each.words().substring(each.load().length()), w -> new ArrayList<>())
+          .add(each.load());
+    }
+    List<String> lines = new ArrayList<>();
+    byWords.forEach(
+        (words, loads) ->
+            lines.add(
+                String.join(", ", loads)
+                    + (loads.size() > 1
+                        ? words.replace("hangs and waits", "hang and wait")
+                        : words)));
+    return lines;
+  }
+
   /** The notes of loads, those that are held with a line that says so first. */
   static List<LoadNote> marked(List<LoadNote> notes, List<HeldLoad> held) {
     return notes.stream()

@@ -135,8 +135,7 @@ public final class ReplanDesk {
     PlanYardstick yardstick = YardstickDesk.of(start.week(), plan);
     Yardstick sheet = YardstickDesk.sheet(start.week().brief(), plan, yardstick);
     WeekReport report =
-        new ReportDesk(
-                start.week(), plan, start.stopped(plan))
+        new ReportDesk(start.week(), plan, start.stopped(plan))
             .report(
                 heading,
                 purchases,

@@ -70,8 +70,7 @@ final class StrandedLoads {
     FinishKind kind = on.isEmpty() ? FinishKind.POWDER : on.get(0).finish().kind();
     Optional<String> low = tooLow(batch);
     Optional<String> shut = low.isPresent() ? Optional.empty() : shut(batch, load);
-    String why =
-        low.or(() -> shut).orElse("no time is left for it before the week ends");
+    String why = low.or(() -> shut).orElse("no time is left for it before the week ends");
     String first =
         low.isPresent()
             ? "it is not dipped; fill the bath with dry zinc by the local code and report level"
@@ -108,9 +107,7 @@ final class StrandedLoads {
       return Optional.empty();
     }
     ZincLevel level = new ZincLevel(brief);
-    plan.batches().stream()
-        .filter(b -> !brief.isBeyond(b.startMin()))
-        .forEach(level::dipped);
+    plan.batches().stream().filter(b -> !brief.isBeyond(b.startMin())).forEach(level::dipped);
     for (BathSpec bath : brief.baths()) {
       OptionalDouble spare =
           batch.loads().stream()

@@ -38,7 +38,14 @@ final class SuspectLoads {
                 ? List.of()
                 : load.lotIds().stream().filter(lots::containsKey).map(lots::get).toList();
         FinishKind kind = on.isEmpty() ? FinishKind.POWDER : on.get(0).finish().kind();
-        suspects.add(new HeldLoad(each.load(), HeldLoad.Kind.SUSPECT, each.suspect(), who(kind), look(kind, each, on), on));
+        suspects.add(
+            new HeldLoad(
+                each.load(),
+                HeldLoad.Kind.SUSPECT,
+                each.suspect(),
+                who(kind),
+                look(kind, each, on),
+                on));
       }
     }
     return suspects;

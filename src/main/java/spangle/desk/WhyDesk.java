@@ -7,11 +7,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import spangle.plan.Brief;
 import spangle.plan.Kit;
 import spangle.plan.LeftOut;
@@ -129,8 +131,11 @@ public final class WhyDesk {
     OptionalInt end = end(last);
     List<String> notes = new ArrayList<>(kits(last));
     WhySearch.Found found = new WhySearch.Found(Optional.empty(), List.of(), List.of());
+    notes.addAll(waiting(part));
     if (end.isPresent() && frozen(last)) {
-      notes.add("it has been released or started: it stays where it is");
+      if (!hangsAndWaits(end)) {
+        notes.add("it has been released or started: it stays where it is");
+      }
     } else {
       List<Lot> asked = end.isPresent() ? List.of(last) : leftOut(part);
       found = new WhySearch(file, asked.stream().map(this::legs).toList(), end).find();
@@ -192,6 +197,30 @@ public final class WhyDesk {
     return OptionalInt.of(LoadTimes.last(batch, load));
   }
 
+  private boolean hangsAndWaits(OptionalInt end) {
+    return end.isPresent() && end.getAsInt() > brief.horizonMin();
+  }
+
+  /** What stands in the way of its loads that hang, and who decides. */
+  private List<String> waiting(List<Lot> part) {
+    Set<String> own = new LinkedHashSet<>();
+    for (Lot lot : part) {
+      for (Lot leg : legs(lot)) {
+        PlannedLoad load = loads.get(leg.id());
+        if (load != null && hangsAndWaits(end(leg))) {
+          own.add(load.id());
+        }
+      }
+    }
+    int atMin = file.replanned().map(r -> r.atMin()).orElse(0);
+    return own.isEmpty()
+        ? List.of()
+        : HeldLoad.lines(
+            StrandedLoads.of(brief, plan, atMin).stream()
+                .filter(h -> own.contains(h.load()))
+                .toList());
+  }
+
   private boolean frozen(Lot lot) {
     return brief.frozen().stream()
         .flatMap(b -> b.loads().stream())
@@ -216,6 +245,22 @@ public final class WhyDesk {
               .orElse("");
       String some = out == pieces ? WhyWords.pieces(out) : out + " of " + pieces + " pieces";
       return some + " not in this week: " + reason + earliest;
+    }
+    if (hangsAndWaits(end)) {
+      List<Lot> waits = part.stream().filter(l -> hangsAndWaits(end(l))).toList();
+      int some = waits.stream().mapToInt(Lot::pieces).sum();
+      String on =
+          waits.stream()
+              .map(l -> loads.get(l.id()))
+              .filter(Objects::nonNull)
+              .map(PlannedLoad::id)
+              .distinct()
+              .collect(Collectors.joining(", "));
+      return (some == pieces ? WhyWords.pieces(some) : some + " of " + pieces + " pieces")
+          + " not finished this week: hung on "
+          + on
+          + ", waiting; due "
+          + DayWords.due(last.dueMin());
     }
     String of = part.size() > 1 ? last.pieces() + " of " + pieces + " pieces, the last: " : "";
     int rest =

@@ -10,7 +10,8 @@ import java.util.Optional;
  *
  * @param name the week's name
  * @param monday date of minute zero
- * @param horizonMin batches and visits end by then
+ * @param horizonMin batches and visits end by then; what hangs and has no time in the week stands
+ *     behind it, with the stays it still has to come
  * @param lines the shop's lines
  * @param carriers racks, carts, beams, baskets
  * @param lots what is to be planned

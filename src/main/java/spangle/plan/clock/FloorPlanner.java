@@ -254,7 +254,6 @@ final class FloorPlanner {
     return loads.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            Batch.frozen(
-                batch, brief.isBeyond(batch.startMin()), loads.toArray(Load[]::new)));
+            Batch.frozen(batch, brief.isBeyond(batch.startMin()), loads.toArray(Load[]::new)));
   }
 }

@@ -20,11 +20,9 @@ import spangle.plan.PlannedLoad.PlannedVisit;
 import spangle.plan.StationSpec;
 
 /**
- * When batches that cannot be moved any more really run. Their loads, carriers, machine and order
- * stay; what still lies ahead of them waits, as little as it must, for what is late, broken or in
- * the way. What was reported is fact and is not checked against anything. What finds no time in
- * the week stands behind its horizon: it hangs and waits, and takes nothing from others but its
- * carrier.
+ * When batches that cannot be moved any more really run: loads, carriers, machine and order stay,
+ * and what lies ahead waits as little as it must for what is late, broken or in the way. Reports
+ * are facts. What finds no time in the week hangs behind its horizon and keeps only its carrier.
  */
 public final class Slippage {
   private final Brief brief;
@@ -64,7 +62,7 @@ public final class Slippage {
 
   /** The batch as it runs; batches are asked for in the order of their starts. */
   public PlannedBatch settle(PlannedBatch planned, Map<String, LoadState> states) {
-    PlannedBatch batch = fromBeyond(planned, states);
+    PlannedBatch batch = Beyond.back(brief, atMin, planned, states);
     OptionalInt started = OptionalInt.empty();
     boolean inMachine = false;
     boolean allDone = true;
@@ -129,47 +127,6 @@ public final class Slippage {
     }
   }
 
-  /**
-   * What found no time until now is tried again: its stays behind the horizon come back to this
-   * minute, or to where it was reported since.
-   */
-  private PlannedBatch fromBeyond(PlannedBatch batch, Map<String, LoadState> states) {
-    int first = brief.isBeyond(batch.startMin()) ? batch.startMin() : Integer.MAX_VALUE;
-    OptionalInt started = OptionalInt.empty();
-    OptionalInt done = OptionalInt.empty();
-    for (PlannedLoad load : batch.loads()) {
-      LoadState state = states.get(load.id());
-      started = state == null || started.isPresent() ? started : state.startedMin();
-      done = state == null || done.isPresent() ? done : state.doneMin();
-      for (PlannedVisit visit : load.visits()) {
-        first = brief.isBeyond(visit.startMin()) ? Math.min(first, visit.startMin()) : first;
-      }
-    }
-    if (first == Integer.MAX_VALUE) {
-      return batch;
-    }
-    int sooner = atMin - first;
-    if (brief.isBeyond(batch.startMin()) && started.isPresent()) {
-      sooner = started.getAsInt() - batch.startMin();
-    } else if (done.isPresent()) {
-      sooner = done.getAsInt() - LoadTimes.last(batch);
-    }
-    return beyondBy(batch, sooner);
-  }
-
-  /** Its stays behind the horizon, the machine's among them, moved by so much. */
-  private PlannedBatch beyondBy(PlannedBatch batch, int minutes) {
-    List<PlannedLoad> loads = new ArrayList<>();
-    for (PlannedLoad load : batch.loads()) {
-      loads.add(
-          load.visiting(
-              load.visits().stream()
-                  .map(v -> brief.isBeyond(v.startMin()) ? v.later(minutes) : v)
-                  .toList()));
-    }
-    return batch.later(brief.isBeyond(batch.startMin()) ? minutes : 0, loads);
-  }
-
   private boolean carriersFree(PlannedBatch batch) {
     return batch.loads().stream()
         .allMatch(
@@ -205,17 +162,10 @@ public final class Slippage {
       PlannedBatch later = rehoused(shifted(batch, wait, 0, from));
       if (free(later, false) && noOvertaking(later) && zinc.covers(later)) {
         PlannedBatch onward = onward(later, 0);
-        return brief.isBeyond(latestStart(onward)) ? stranded(batch, from) : onward;
+        return brief.isBeyond(Beyond.latestStart(onward)) ? stranded(batch, from) : onward;
       }
     }
     return stranded(batch, from);
-  }
-
-  private static int latestStart(PlannedBatch batch) {
-    return batch.loads().stream()
-        .flatMap(l -> l.visits().stream())
-        .mapToInt(PlannedVisit::startMin)
-        .reduce(batch.startMin(), Math::max);
   }
 
   /** It hangs and finds no time in the week: all that is to come stands behind the horizon. */
@@ -248,9 +198,7 @@ public final class Slippage {
         boolean past = each.startMin() + late < atMin && each.setupStartMin() + late >= from;
         int none = Math.max(from, brief.horizonMin()) - each.setupStartMin();
         PlannedVisit stay =
-            past
-                ? each.later(late)
-                : soonest(each, from, taken).orElseGet(() -> each.later(none));
+            past ? each.later(late) : soonest(each, from, taken).orElseGet(() -> each.later(none));
         visits.add(stay);
         taken.add(stay);
         from = stay.endMin();

@@ -76,7 +76,7 @@ final class DipSheets {
         sketch,
         sketch.isEmpty() ? "" : shown.map(lot -> heads.letterOf(place, lot)).orElse(""),
         picture,
-        place.machine().name() + ", " + index.time().at(place.batch().startMin()),
+        place.machine().name() + ", " + index.begins(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
         distinct(notes, ZincNote::steelClass, "not known: ask"),
         quench,

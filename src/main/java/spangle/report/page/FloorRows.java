@@ -111,9 +111,9 @@ public final class FloorRows {
         ovens(place.line().kind())
             ? place.machine().name() + " " + place.setting()
             : place.machine().name(),
-        index.time().clock(place.batch().startMin()),
+        index.clockOf(place.batch().startMin()),
         Integer.toString(place.batch().dwellMin()),
-        index.time().at(place.endMin()),
+        index.ends(place.endMin()),
         index.time().due(place.dueMin()),
         place.lots().stream().anyMatch(l -> l.lastLeg() && place.endMin() > l.dueMin()));
   }
@@ -133,7 +133,7 @@ public final class FloorRows {
     List<Hold> holds = new ArrayList<>();
     Set<String> colours = new LinkedHashSet<>();
     for (LoadPlace place : index.loads()) {
-      String when = index.time().at(place.batch().startMin());
+      String when = index.begins(place.batch().startMin());
       if (place.finish().kind() == FinishKind.ZINC) {
         boolean away = place.line().kind() == LineKind.OUTSIDE;
         if (place.lots().stream()
@@ -150,7 +150,7 @@ public final class FloorRows {
         holds.add(
             new Hold(
                 place.id(),
-                index.time().at(place.batch().endMin()),
+                index.ends(place.batch().endMin()),
                 "zinc thickness",
                 (away ? "as on the sheet" : "as on the dip sheet")
                     + "; the mean counts, not one reading",
@@ -160,7 +160,7 @@ public final class FloorRows {
         holds.add(
             new Hold(
                 place.id(),
-                index.time().at(place.batch().endMin()),
+                index.ends(place.batch().endMin()),
                 "first film of " + index.colour(place.finish()),
                 "inside the film wanted, before the second load is sprayed",
                 false));
@@ -175,7 +175,7 @@ public final class FloorRows {
                     holds.add(
                         new Hold(
                             place.id(),
-                            index.time().at(place.batch().endMin()),
+                            index.ends(place.batch().endMin()),
                             (n.bake() ? "degassing" : "cure")
                                 + " of the heaviest part, "
                                 + index.lot(n.probe()).map(l -> l.label()).orElse(n.probe()),

@@ -117,8 +117,10 @@ final class LoadHeads {
       stops.add(
           new Stop(
               t.name(),
-              index.time().clock(t.atMin()),
-              today == day ? "" : index.time().at(t.atMin()).substring(0, 3),
+              index.clockOf(t.atMin()),
+              index.report().brief().isBeyond(t.atMin())
+                  ? "waits"
+                  : today == day ? "" : index.time().at(t.atMin()).substring(0, 3),
               t.machine()));
       day = today;
     }

@@ -43,7 +43,7 @@ final class OvenCards {
         batch.setupStartMin() < batch.startMin()
             ? "set the oven at " + index.time().clock(batch.setupStartMin())
             : "",
-        index.time().at(batch.startMin()),
+        index.begins(batch.startMin()),
         loads.stream()
             .map(
                 l ->
@@ -60,8 +60,8 @@ final class OvenCards {
                         + (n.bake() ? " °C of the oven" : " °C on the part"))
             .orElse(""),
         note.filter(BatchNote::bake).isPresent(),
-        index.time().clock(batch.endMin()),
-        note.map(n -> index.time().clock(batch.startMin() + n.longestMin())).orElse(""),
+        index.clockOf(batch.endMin()),
+        note.map(n -> index.clockOf(batch.startMin() + n.longestMin())).orElse(""),
         note.map(BatchNote::words).orElse(""));
   }
 }

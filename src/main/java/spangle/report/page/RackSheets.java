@@ -86,6 +86,9 @@ final class RackSheets {
 
   private String out(LoadPlace place, Optional<BatchNote> note) {
     int end = place.batch().endMin();
+    if (index.report().brief().isBeyond(place.batch().startMin())) {
+      return WeekIndex.NOT_THIS_WEEK;
+    }
     if (place.line().kind() == LineKind.OUTSIDE) {
       return index.time().at(end);
     }

@@ -43,7 +43,9 @@ final class Lanes {
       List<Bar> bars = new ArrayList<>();
       for (LoadPlace load : loads) {
         for (PlannedVisit visit : load.load().visits()) {
-          if (visit.stationId().equals(station.id()) && visit.place() == place) {
+          if (visit.stationId().equals(station.id())
+              && visit.place() == place
+              && !index.report().brief().isBeyond(visit.startMin())) {
             visit(bars, station, load, visit);
           }
         }
@@ -90,7 +92,9 @@ final class Lanes {
   private Lane machine(MachineSpec machine) {
     List<Bar> bars = new ArrayList<>();
     for (PlannedBatch batch : index.report().plan().batches()) {
-      if (!batch.lineId().equals(line.id()) || !batch.machineId().equals(machine.id())) {
+      if (!batch.lineId().equals(line.id())
+          || !batch.machineId().equals(machine.id())
+          || index.report().brief().isBeyond(batch.startMin())) {
         continue;
       }
       List<LoadPlace> mine = loads.stream().filter(l -> l.batch().equals(batch)).toList();

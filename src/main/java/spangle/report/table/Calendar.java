@@ -41,7 +41,7 @@ final class Calendar {
       for (PlannedBatch batch : index.report().plan().batches()) {
         List<LoadPlace> loads =
             index.loads(line).stream().filter(l -> l.batch().equals(batch)).toList();
-        if (!loads.isEmpty()) {
+        if (!loads.isEmpty() && !index.report().brief().isBeyond(batch.startMin())) {
           calendar.batch(batch, loads);
         }
       }

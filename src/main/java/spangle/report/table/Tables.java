@@ -76,9 +76,12 @@ final class Tables {
   }
 
   private List<Cell> planned(LoadPlace place, Lot lot) {
-    int late = lot.lastLeg() ? Math.max(0, place.endMin() - lot.dueMin()) : 0;
+    int horizon = index.report().brief().horizonMin();
+    boolean waits = place.endMin() > horizon;
+    boolean notIn = place.batch().startMin() >= horizon;
+    int late = lot.lastLeg() && !waits ? Math.max(0, place.endMin() - lot.dueMin()) : 0;
     return List.of(
-        Cell.text(late > 0 ? "late" : "planned"),
+        Cell.text(waits ? "waits" : late > 0 ? "late" : "planned"),
         Cell.text(place.line().name()),
         Cell.text(place.id()),
         Cell.text(place.carrier().name()),
@@ -91,10 +94,10 @@ final class Tables {
         at(place.startMin()),
         Cell.text(place.machine().name()),
         Cell.text(place.setting()),
-        at(place.batch().startMin()),
-        at(place.batch().endMin()),
+        notIn ? Cell.EMPTY : at(place.batch().startMin()),
+        notIn ? Cell.EMPTY : at(place.batch().endMin()),
         Cell.count(place.batch().dwellMin()),
-        at(place.endMin()),
+        waits ? Cell.EMPTY : at(place.endMin()),
         at(lot.dueMin()),
         Cell.count(late),
         Cell.number(lot.areaM2(), 3),

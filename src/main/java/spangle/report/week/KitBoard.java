@@ -43,7 +43,8 @@ public final class KitBoard {
     this.index = index;
     for (LoadPlace place : index.loads()) {
       for (Lot lot : place.lots()) {
-        if (lot.lastLeg()) {
+        // What hangs and has no time in the week is good in none of its days.
+        if (lot.lastLeg() && place.endMin() <= index.report().brief().horizonMin()) {
           pools
               .computeIfAbsent(key(lot.jobId(), lot.partId()), k -> new ArrayList<>())
               .add(new Piece(place.endMin(), lot.pieces(), place.id()));

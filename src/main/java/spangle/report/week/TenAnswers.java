@@ -103,6 +103,7 @@ public final class TenAnswers {
             index.loads(line).stream()
                 .filter(p -> p.machine().id().equals(machine.id()))
                 .filter(p -> p.batch().endMin() > index.nowMin())
+                .filter(p -> !index.report().brief().isBeyond(p.batch().startMin()))
                 .sorted((a, b) -> Integer.compare(a.batch().startMin(), b.batch().startMin()))
                 .toList();
         if (mine.isEmpty()) {
@@ -258,7 +259,7 @@ public final class TenAnswers {
                         + " "
                         + l.label()
                         + ": "
-                        + time.at(l.endMin())
+                        + index.ends(l.endMin())
                         + " for "
                         + time.due(l.dueMin())
                         + l.cause(index).map(c -> ", held by " + c).orElse("")

@@ -128,16 +128,22 @@ public final class WaitingList {
                     late.jobId(),
                     late.pieces() + " x " + late.label(),
                     "late",
-                    "finished "
-                        + index.time().at(late.endMin())
-                        + ", "
-                        + WeekTime.stretch(late.endMin() - late.dueMin())
-                        + " late"
+                    finished(late)
                         + late.cause(index).map(c -> "; held by " + c).orElse("")
                         + index.reason(late.jobId()).map(r -> ". Of the same job " + r).orElse(""),
                     "supervisor tells the customer",
                     OptionalInt.of(late.dueMin())))
         .toList();
+  }
+
+  private String finished(LateWork late) {
+    return index.ends(late.endMin()).equals(WeekIndex.NOT_THIS_WEEK)
+        ? WeekIndex.NOT_THIS_WEEK + ", hangs and waits on " + String.join(", ", late.loads())
+        : "finished "
+            + index.time().at(late.endMin())
+            + ", "
+            + WeekTime.stretch(late.endMin() - late.dueMin())
+            + " late";
   }
 
   private WaitingPoint question(Question question) {

@@ -24,6 +24,9 @@ import spangle.report.WeekReport;
 
 /** Looks up what the plan names. */
 public final class WeekIndex {
+  /** What hangs and finds no time before the week ends. */
+  public static final String NOT_THIS_WEEK = "not this week";
+
   private final WeekReport report;
   private final WeekTime time;
   private final Say say;
@@ -109,6 +112,21 @@ public final class WeekIndex {
   /** What was indexed. */
   public WeekReport report() {
     return report;
+  }
+
+  /** When a stay begins, in words; {@link #NOT_THIS_WEEK} for what hangs and has no time in it. */
+  public String begins(int minute) {
+    return report.brief().isBeyond(minute) ? NOT_THIS_WEEK : time.at(minute);
+  }
+
+  /** When a stay ends, in words; the same. */
+  public String ends(int minute) {
+    return minute > report.brief().horizonMin() ? NOT_THIS_WEEK : time.at(minute);
+  }
+
+  /** The clock alone when a stay begins; nothing for what has no time in the week. */
+  public String clockOf(int minute) {
+    return report.brief().isBeyond(minute) ? "" : time.clock(minute);
   }
 
   /** Times in words. */

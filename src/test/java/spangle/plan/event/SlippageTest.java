@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spangle.equipment.Span;
+import spangle.equipment.WorkCalendar;
 import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.BriefBuilder;
@@ -154,5 +155,85 @@ class SlippageTest {
             yard().lots(zincLot("z"), zincLot("o").material(1)).bath(falling).build(), 400);
     after.place(dip("kettle #0", 410, 414, load("Z0", "beam", "o").number(2)));
     assertThat(after.settle(planned, Map.of("Z1", hung)).startMin()).isEqualTo(600);
+  }
+
+  private static PlannedBatch pickled(String batch, String load, String lot, int number) {
+    return dip(
+        batch,
+        450,
+        454,
+        load(load, "beam", lot)
+            .number(number)
+            .visit("pickle", number, 418, 418, 448)
+            .visit("flux", 448, 450)
+            .visit("cool", 454, 464));
+  }
+
+  /** Nobody fills the bath: the low one waits behind the week and takes nothing from the other. */
+  @Test
+  void whatTheZincNeverCoversWaitsBehindTheWeekAndTakesOnlyItsCarrier() {
+    BathSpec low =
+        new BathSpec(
+            "kettle",
+            List.of(new BathSpec.Mark(380, 200, false)),
+            0,
+            List.of(new BathSpec.Need("z", 150)));
+    Brief brief = yard().lots(zincLot("z"), zincLot("o")).bath(low).build();
+    Map<String, LoadState> hung =
+        Map.of(
+            "Z1", LoadState.planned("Z1", "kettle #1").at(Stage.HUNG, 380),
+            "Z2", LoadState.planned("Z2", "kettle #2").at(Stage.HUNG, 380));
+    Slippage slippage = new Slippage(brief, 400);
+    PlannedBatch waits = slippage.settle(pickled("kettle #1", "Z1", "z", 1), hung);
+    int horizon = brief.horizonMin();
+    assertThat(waits.startMin()).isEqualTo(horizon + 450 - 418);
+    assertThat(waits.dwellMin()).isEqualTo(4);
+    assertThat(waits.loads().get(0).visits())
+        .extracting(v -> v.startMin() - waits.startMin())
+        .containsExactly(-32, -2, 4);
+    // The same stays, the same minutes, another load: nothing is in its way.
+    assertThat(slippage.settle(pickled("kettle #2", "Z2", "o", 2), hung).startMin()).isEqualTo(450);
+
+    // Filled at 500 it goes on from the minute of the next replan, not from where it waited.
+    BathSpec full =
+        new BathSpec(
+            "kettle",
+            List.of(new BathSpec.Mark(380, 200, false), new BathSpec.Mark(500, 0, false)),
+            0,
+            low.needs());
+    Brief filled = yard().lots(zincLot("z"), zincLot("o")).bath(full).build();
+    PlannedBatch again = new Slippage(filled, 505).settle(waits, hung);
+    assertThat(again.startMin()).isEqualTo(505 + 32);
+    // Reported in at 520, or done at 560, it was: its past stays are where they were.
+    assertThat(
+            new Slippage(filled, 530)
+                .settle(waits, Map.of("Z1", hung.get("Z1").at(Stage.IN_PROCESS, 520)))
+                .startMin())
+        .isEqualTo(520);
+    assertThat(
+            last(
+                new Slippage(filled, 570)
+                    .settle(waits, Map.of("Z1", hung.get("Z1").at(Stage.DONE, 560)))))
+        .isEqualTo(560);
+  }
+
+  /** In the kettle at 450; what follows finds its station shut for good. */
+  @Test
+  void whatCannotBeCooledThisWeekWaitsBehindTheMachineToo() {
+    Brief brief =
+        yard()
+            .lots(zincLot("z"))
+            .station("cool", s -> s.during(new WorkCalendar(List.of(new Span(360, 440)))))
+            .build();
+    LoadState in = LoadState.planned("Z1", "kettle #1").at(Stage.IN_PROCESS, 450);
+    PlannedBatch settled =
+        new Slippage(brief, 452).settle(pickled("kettle #1", "Z1", "z", 1), Map.of("Z1", in));
+    assertThat(settled.startMin()).isEqualTo(450);
+    assertThat(settled.loads().get(0).visits().get(2).startMin()).isEqualTo(brief.horizonMin());
+
+    LoadState hung = LoadState.planned("Z1", "kettle #1").at(Stage.HUNG, 418);
+    PlannedBatch out =
+        new Slippage(brief, 430).settle(pickled("kettle #1", "Z1", "z", 1), Map.of("Z1", hung));
+    assertThat(brief.isBeyond(out.startMin())).as("not dipped to lie hot").isTrue();
   }
 }
