@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.WeekCopy;
 import spangle.desk.PlanHistory;
 import spangle.desk.PlanShelf;
 import spangle.intake.problem.Severity;
@@ -45,7 +45,7 @@ class KilledProgramTest {
 
   private void kills(int times) throws IOException, InterruptedException, PlanFileException {
     week = folder.resolve("week");
-    copy(Path.of("samples/first-steps"), week);
+    WeekCopy.unplanned(Path.of("samples/first-steps"), week);
     assertThat(inside("plan", week.toString(), "--steps", "50")).isLessThanOrEqualTo(1);
     Random random = new Random(20261125);
     for (int i = 0; i < times; i++) {
@@ -111,21 +111,5 @@ class KilledProgramTest {
                 assertThat(week.resolve("plan/earlier/" + from.keptVersion() + "/plan.json"))
                     .as(when)
                     .isRegularFile());
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path each : files.sorted().toList()) {
-        if (from.relativize(each).startsWith("plan")) {
-          continue;
-        }
-        Path target = to.resolve(from.relativize(each).toString());
-        if (Files.isDirectory(each)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(each, target);
-        }
-      }
-    }
   }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.WeekCopy;
 import spangle.cli.Spangle;
 
 /** Plans one after the other in one folder: what is kept, what is gone back to, what is refused. */
@@ -27,27 +28,17 @@ class BackDeskTest {
     return new Said(code, said.toString());
   }
 
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path twin = to.resolve(from.relativize(file).toString());
-        Files.createDirectories(twin.getParent());
-        Files.copy(file, twin);
-      }
-    }
-  }
-
   /** A week with its plan A, for each test a copy. */
   @BeforeAll
   static void planned() throws IOException {
     first = temp.resolve("first");
-    copy(Path.of("samples/first-steps"), first);
+    WeekCopy.unplanned(Path.of("samples/first-steps"), first);
     assertThat(run("plan", first.toString(), "--steps", "50").code()).isLessThanOrEqualTo(1);
   }
 
   private static String week(String name) throws IOException {
     Path week = temp.resolve(name);
-    copy(first, week);
+    WeekCopy.whole(first, week);
     return week.toString();
   }
 

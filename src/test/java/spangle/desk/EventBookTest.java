@@ -9,10 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.WeekCopy;
 import spangle.intake.read.WeekReader;
 import spangle.plan.event.Event;
 
@@ -21,15 +21,8 @@ class EventBookTest {
   @TempDir Path week;
 
   @BeforeEach
-  void aWeek() throws IOException {
-    Path sample = Path.of("samples/first-steps");
-    try (Stream<Path> files = Files.walk(sample)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path twin = week.resolve(sample.relativize(file).toString());
-        Files.createDirectories(twin.getParent());
-        Files.copy(file, twin);
-      }
-    }
+  void aWeek() {
+    WeekCopy.unplanned(Path.of("samples/first-steps"), week);
   }
 
   private EventBook.Answer add(String what, String... pairs) throws IOException {

@@ -1,5 +1,7 @@
 package spangle.desk;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -11,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
+import spangle.WeekCopy;
 import spangle.audit.Audit;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
@@ -45,28 +47,13 @@ final class LivingWeek {
   LivingWeek(Path sample, Path folder, long steps) {
     this.folder = folder;
     this.steps = steps;
-    copy(sample, folder);
+    WeekCopy.unplanned(sample, folder);
     PreparedWeek week = BriefMaker.prepare(input());
     Plan first =
         new Solver()
             .solve(week.brief(), new SolveOptions(600, steps, 1, 1), ProgressListener.NOBODY);
     this.plan = file(week, first, Optional.empty());
     this.before = plan;
-  }
-
-  private static void copy(Path from, Path to) {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path each : files.sorted().toList()) {
-        Path target = to.resolve(from.relativize(each).toString());
-        if (Files.isDirectory(each)) {
-          Files.createDirectories(target);
-        } else if (!from.relativize(each).startsWith("plan")) {
-          Files.copy(each, target);
-        }
-      }
-    } catch (IOException failed) {
-      throw new UncheckedIOException(failed);
-    }
   }
 
   WeekInput input() {
@@ -153,6 +140,55 @@ final class LivingWeek {
     before = plan;
     plan = file(last.start().week(), last.plan(), Optional.of(last.replanned()));
     return last;
+  }
+
+  /** Plans again and looks: no finding, every lot once, every piece counted. */
+  ReplanDesk.Rest sound(int atMin, String what) {
+    ReplanDesk.Rest rest = replan(atMin);
+    assertThat(rest.findings()).as("findings, %s", what).isEmpty();
+    assertThat(everyLotOnce()).as("every lot once, %s", what).isTrue();
+    assertThat(sums())
+        .as("ordered = planned + waiting + left out, %s", what)
+        .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
+    return rest;
+  }
+
+  ReplanDesk.Rest sound(String at) {
+    return sound(minute(at), at);
+  }
+
+  /** The same, and every event counts. */
+  ReplanDesk.Rest heard(String at) {
+    ReplanDesk.Rest rest = sound(at);
+    assertThat(rest.start().state().refused()).as("refused, %s", at).isEmpty();
+    return rest;
+  }
+
+  /** Lots of rejected pieces that go round again. */
+  List<Lot> again() {
+    return plan.brief().lots().stream().filter(l -> l.id().contains("#r")).toList();
+  }
+
+  /** What waits to be stripped after the last replan. */
+  List<Held> toStrip() {
+    return last.start().week().held().stream()
+        .filter(h -> h.gate().equals("rework-strip"))
+        .toList();
+  }
+
+  /** Cautions on the sheet of the load that carries a lot. */
+  List<String> cautions(String lot) {
+    PlannedLoad load =
+        plan.plan().batches().stream()
+            .flatMap(b -> b.loads().stream())
+            .filter(l -> l.lotIds().contains(lot))
+            .findFirst()
+            .orElseThrow();
+    return new LoadNotes(last.start().week(), List.of())
+        .of(plan.plan()).stream()
+            .filter(n -> n.loadId().equals(load.id()))
+            .flatMap(n -> n.cautions().stream())
+            .toList();
   }
 
   /** How far everything had come at the last replan. */

@@ -34,17 +34,6 @@ class LivingWeekTest {
 
   private LivingWeek week;
 
-  private ReplanDesk.Rest replan(String at) {
-    ReplanDesk.Rest rest = week.replan(at);
-    assertThat(rest.findings()).as("findings at %s", at).isEmpty();
-    assertThat(rest.start().state().refused()).as("refused at %s", at).isEmpty();
-    assertThat(week.everyLotOnce()).as("every lot once at %s", at).isTrue();
-    assertThat(week.sums())
-        .as("ordered = planned + waiting + left out at %s", at)
-        .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
-    return rest;
-  }
-
   /** One move of search: what a replan begins with is the plan people know. */
   @Test
   void whereAllRanAsPlannedNothingMoves() {
@@ -79,7 +68,7 @@ class LivingWeekTest {
     week.event("when: mon 06:05, what: arrived, who: hanger, job: H-101, part: LB-20, count: 250");
     week.event(
         "when: mon 06:05, what: expected, job: H-101, part: LB-20, count: 50, until: mon 12:00");
-    ReplanDesk.Rest rest = replan("mon 06:05");
+    ReplanDesk.Rest rest = week.heard("mon 06:05");
 
     assertThat(rest.start().week().held())
         .filteredOn(h -> h.gate().equals("not-arrived"))
@@ -113,7 +102,7 @@ class LivingWeekTest {
   private void slowPickle() {
     week.event("when: mon 07:30, what: as-planned");
     week.event("when: mon 07:30, what: slow, station: pickle, factor: 2, who: kettle crew");
-    ReplanDesk.Rest rest = replan("mon 07:30");
+    ReplanDesk.Rest rest = week.heard("mon 07:30");
 
     Map<String, Integer> before = pickling(week.before());
     Map<String, Integer> now = pickling(week.plan());
@@ -143,7 +132,7 @@ class LivingWeekTest {
 
   private void rejectedCovers() {
     week.event("when: mon 14:20, what: as-planned");
-    ReplanDesk.Rest calm = replan("mon 14:20");
+    ReplanDesk.Rest calm = week.heard("mon 14:20");
     PieceCount done =
         calm.start().state().pieces().stream()
             .filter(p -> p.done() >= 12 && isPowder(p))
@@ -155,7 +144,7 @@ class LivingWeekTest {
             + ", part: "
             + done.partId()
             + ", count: 12, note: orange peel");
-    ReplanDesk.Rest rest = replan("mon 14:25");
+    ReplanDesk.Rest rest = week.heard("mon 14:25");
 
     List<Lot> rework =
         week.plan().brief().lots().stream().filter(l -> l.id().contains("#r")).toList();
@@ -177,7 +166,7 @@ class LivingWeekTest {
   private void powderSlips() {
     week.event("when: mon 15:00, what: as-planned");
     week.event("when: mon 15:00, what: slipped, material: P-BUOY-YELLOW, until: fri 06:00");
-    replan("mon 15:00");
+    week.heard("mon 15:00");
 
     List<Supply.Arrival> yellow =
         week.plan().brief().supplies().stream()
@@ -220,7 +209,7 @@ class LivingWeekTest {
     week.event("when: " + at + ", what: as-planned");
     week.event(
         "when: " + at + ", what: broken, station: " + inside.machineId() + ", until: tue 12:00");
-    ReplanDesk.Rest rest = replan(DayOf.words(trip + 5));
+    ReplanDesk.Rest rest = week.heard(DayOf.words(trip + 5));
 
     assertThat(rest.changes().held()).hasSize(inside.loads().size());
     assertThat(rest.changes().held())
@@ -251,7 +240,7 @@ class LivingWeekTest {
                  shape: plate 300x200 mm, route: powder, finish: P-NIGHT-BLACK, ready: tue 13:00,
                  welded: no, hollow: no, hooks: 1}
         """);
-    ReplanDesk.Rest rest = replan("tue 13:00");
+    ReplanDesk.Rest rest = week.heard("tue 13:00");
 
     assertThat(rest.changes().lines())
         .anyMatch(
@@ -274,7 +263,7 @@ class LivingWeekTest {
     week.event("when: tue 14:00, what: as-planned");
     week.event(
         "when: tue 14:00, what: certificate, job: H-108, part: EP-04, si_pct: 0.09, p_pct: 0.02");
-    replan("tue 14:00");
+    week.heard("tue 14:00");
 
     assertThat(ordinary).isTrue();
     List<Lot> open =
@@ -299,7 +288,7 @@ class LivingWeekTest {
   private void kettleSinks() {
     assertThat(week.loadsOf("H-205")).hasSize(3);
     week.event("when: mon 05:00, what: level, station: kettle, level_down_mm: 600");
-    ReplanDesk.Rest low = replan("mon 05:00");
+    ReplanDesk.Rest low = week.heard("mon 05:00");
 
     int full = 2 * 1440 + 14 * 60;
     assertThat(low.start().week().held()).extracting(Held::jobId).doesNotContain("H-205");
@@ -323,14 +312,14 @@ class LivingWeekTest {
         .allMatch(line -> line.tell().contains("kettle crew"));
 
     week.event("when: mon 05:30, what: level, station: kettle, level_down_mm: 0");
-    replan("mon 05:30");
+    week.heard("mon 05:30");
     assertThat(week.loadsOf("H-205")).hasSize(3);
   }
 
   private void sprayerAbsent() {
     week.event("when: wed 07:00, what: as-planned");
     week.event("when: wed 07:00, what: absent, station: booth, factor: 2, until: wed 18:30");
-    replan("wed 07:00");
+    week.heard("wed 07:00");
 
     // 07:00 to 09:00 is half a stretch: from 08:00 on nobody sprays until the next one opens.
     assertThat(week.plan().plan().batches())
@@ -344,7 +333,7 @@ class LivingWeekTest {
   private void jobCancelled() {
     week.event("when: wed 10:00, what: as-planned");
     week.event("when: wed 10:00, what: cancelled, job: H-303");
-    ReplanDesk.Rest rest = replan("wed 10:00");
+    ReplanDesk.Rest rest = week.heard("wed 10:00");
 
     Set<String> hung = new HashSet<>();
     week.plan().brief().frozen().forEach(b -> b.loads().forEach(l -> hung.addAll(l.lotIds())));

@@ -11,9 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.WeekCopy;
 import spangle.cli.Spangle;
 import spangle.estimate.Purchase;
 
@@ -62,7 +62,7 @@ class OrderByHandTest {
   @TempDir Path week;
 
   private OrderDesk.Order order(String... changes) throws Exception {
-    copy(Path.of("samples/first-steps"));
+    WeekCopy.unplanned(Path.of("samples/first-steps"), week);
     Path coatings = week.resolve("coatings.yaml");
     String text = Files.readString(coatings);
     for (int i = 0; i < changes.length; i += 2) {
@@ -71,19 +71,6 @@ class OrderByHandTest {
     }
     Files.writeString(coatings, text);
     return OrderDesk.order(week, Optional.empty());
-  }
-
-  private void copy(Path from) throws IOException {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.toList()) {
-        Path to = week.resolve(from.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(to);
-        } else if (!file.toString().contains("plan")) {
-          Files.copy(file, to);
-        }
-      }
-    }
   }
 
   private static Purchase item(OrderDesk.Order order, String id) {
@@ -175,7 +162,7 @@ class OrderByHandTest {
    */
   @Test
   void everySkinCountsAtItsOwnRow() throws Exception {
-    copy(Path.of("samples/first-steps"));
+    WeekCopy.unplanned(Path.of("samples/first-steps"), week);
     Files.writeString(
         week.resolve("jobs/jobs.csv"),
         """

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spangle.WeekCopy;
 import spangle.cli.Spangle;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
@@ -34,14 +35,7 @@ class PlanShelfTest {
   @BeforeAll
   static void planTheFirstSteps() throws IOException {
     week = temp.resolve("first-steps");
-    Path sample = Path.of("samples/first-steps");
-    try (Stream<Path> files = Files.walk(sample)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path twin = week.resolve(sample.relativize(file).toString());
-        Files.createDirectories(twin.getParent());
-        Files.copy(file, twin);
-      }
-    }
+    WeekCopy.unplanned(Path.of("samples/first-steps"), week);
     PlanDesk.Made made =
         new PlanDesk()
             .plan(week, new SolveOptions(60, 500, 1, 1), ProgressListener.NOBODY)

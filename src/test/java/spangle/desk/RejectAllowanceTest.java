@@ -134,16 +134,13 @@ class RejectAllowanceTest {
     living.event("when: mon 14:31, what: rejected, job: F-1, part: LB-20, count: 2");
     Allowance afterTwo = RejectAllowance.of(living.replan("mon 14:32").start().week()).get(0);
     living.event("when: mon 14:33, what: rejected, job: F-1, part: LB-20, count: 5");
-    ReplanDesk.Rest rest = living.replan("mon 14:34");
+    ReplanDesk.Rest rest = living.sound("mon 14:34");
     Allowance afterSeven = RejectAllowance.of(rest.start().week()).get(0);
 
-    assertThat(rest.findings()).isEmpty();
     assertThat(List.of(afterTwo.ordered(), afterTwo.pieces(), afterTwo.again(), afterTwo.left()))
         .containsExactly(200, 6, 2, 4);
     assertThat(List.of(afterSeven.pieces(), afterSeven.again(), afterSeven.left()))
         .containsExactly(6, 7, 0);
-    assertThat(living.sums())
-        .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
   }
 
   @Test

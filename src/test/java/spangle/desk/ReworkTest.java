@@ -10,9 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.plan.Held;
 import spangle.plan.Lot;
-import spangle.plan.PlannedLoad;
 import spangle.plan.event.WeekState;
-import spangle.report.LoadNote;
 
 /**
  * Brackets of F-1 in light grey, aimed at 80 um and never over 120 um a coat: two coats and 240 um
@@ -29,51 +27,17 @@ class ReworkTest {
     week.event("when: mon 14:30, what: as-planned");
   }
 
-  private ReplanDesk.Rest replan(String at) {
-    ReplanDesk.Rest rest = week.replan(at);
-    assertThat(rest.findings()).as("findings at %s", at).isEmpty();
-    assertThat(week.everyLotOnce()).isTrue();
-    assertThat(week.sums())
-        .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
-    return rest;
-  }
-
-  private List<Lot> again() {
-    return week.plan().brief().lots().stream().filter(l -> l.id().contains("#r")).toList();
-  }
-
   private static List<String> refused(ReplanDesk.Rest rest) {
     return rest.start().state().refused().stream().map(WeekState.Refusal::why).toList();
-  }
-
-  private static List<Held> toStrip(ReplanDesk.Rest rest) {
-    return rest.start().week().held().stream()
-        .filter(h -> h.gate().equals("rework-strip"))
-        .toList();
-  }
-
-  private List<String> sheet(ReplanDesk.Rest rest, String lot) {
-    PlannedLoad load =
-        rest.plan().batches().stream()
-            .flatMap(b -> b.loads().stream())
-            .filter(l -> l.lotIds().contains(lot))
-            .findFirst()
-            .orElseThrow();
-    return new LoadNotes(rest.start().week(), List.of())
-        .of(rest.plan()).stream()
-            .filter(n -> n.loadId().equals(load.id()))
-            .map(LoadNote::cautions)
-            .findFirst()
-            .orElseThrow();
   }
 
   @Test
   void aRejectedPieceIsCoatedOverOnceWithItsOwnGunSetting() {
     week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6, note: orange peel");
-    ReplanDesk.Rest rest = replan("mon 14:32");
+    week.sound("mon 14:32");
 
-    assertThat(again()).extracting(Lot::pieces, Lot::jobId).containsExactly(tuple(6, "F-1"));
-    Lot rework = again().get(0);
+    assertThat(week.again()).extracting(Lot::pieces, Lot::jobId).containsExactly(tuple(6, "F-1"));
+    Lot rework = week.again().get(0);
     assertThat(rework.finish().key()).endsWith("|rework");
     assertThat(rework.finish().index())
         .as("one colour run with the same colour")
@@ -84,23 +48,23 @@ class ReworkTest {
                 .orElseThrow()
                 .finish()
                 .index());
-    assertThat(sheet(rest, rework.id()))
+    assertThat(week.cautions(rework.id()))
         .anyMatch(w -> w.startsWith("REWORK, set the gun: current held at 20 to 40 uA"))
         .anyMatch(w -> w.contains("coat 2 of at most 2; what is rejected after it is stripped"));
-    assertThat(toStrip(rest)).isEmpty();
+    assertThat(week.toStrip()).isEmpty();
   }
 
   @Test
   void afterTheLastCoatItIsStrippedAndPlannedAgainOnceItIsBare() {
     week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6");
-    replan("mon 14:32");
+    week.sound("mon 14:32");
     week.event("when: tue 14:30, what: as-planned");
     week.event("when: tue 14:31, what: rejected, " + BRACKETS + ", count: 4, coats: 2");
-    ReplanDesk.Rest full = replan("tue 14:32");
+    ReplanDesk.Rest full = week.sound("tue 14:32");
 
     assertThat(refused(full)).isEmpty();
-    assertThat(again()).extracting(Lot::pieces).containsExactly(6);
-    assertThat(toStrip(full)).extracting(Held::pieces).containsExactly(4);
+    assertThat(week.again()).extracting(Lot::pieces).containsExactly(6);
+    assertThat(week.toStrip()).extracting(Held::pieces).containsExactly(4);
     assertThat(full.changes().held())
         .singleElement()
         .asString()
@@ -108,13 +72,13 @@ class ReworkTest {
         .contains("report them stripped");
 
     week.event("when: wed 06:30, what: stripped, " + BRACKETS + ", count: 3");
-    ReplanDesk.Rest bare = replan("wed 06:31");
+    ReplanDesk.Rest bare = week.sound("wed 06:31");
     assertThat(refused(bare)).isEmpty();
-    assertThat(toStrip(bare)).extracting(Held::pieces).containsExactly(1);
-    Lot anew = again().get(again().size() - 1);
+    assertThat(week.toStrip()).extracting(Held::pieces).containsExactly(1);
+    Lot anew = week.again().get(week.again().size() - 1);
     assertThat(anew.pieces()).isEqualTo(3);
     assertThat(anew.finish().key()).doesNotContain("rework");
-    assertThat(sheet(bare, anew.id())).anyMatch(w -> w.startsWith("Stripped pieces: bare metal"));
+    assertThat(week.cautions(anew.id())).anyMatch(w -> w.startsWith("Stripped pieces: bare metal"));
     assertThat(bare.changes().lines())
         .anyMatch(l -> l.before().equals("stripped") || l.after().endsWith(", stripped"));
 
@@ -137,9 +101,9 @@ class ReworkTest {
   void theFilmOfAllCoatsIsTheOtherLimit() {
     week.coatings("film_um: {min: 60, aim: 80, max: 120}", "rework: {coats: 3, total_um: 150}");
     week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6");
-    ReplanDesk.Rest rest = replan("mon 14:32");
-    assertThat(again()).isEmpty();
-    assertThat(toStrip(rest)).extracting(Held::pieces).containsExactly(6);
+    week.sound("mon 14:32");
+    assertThat(week.again()).isEmpty();
+    assertThat(week.toStrip()).extracting(Held::pieces).containsExactly(6);
   }
 
   @Test
@@ -147,8 +111,8 @@ class ReworkTest {
     week.coatings(
         "film_um: {min: 60, aim: 80, max: 120}", "rework: {coats: 3, gun: \"60 kV, 15 uA, slow\"}");
     week.event("when: mon 14:31, what: rejected, " + BRACKETS + ", count: 6");
-    ReplanDesk.Rest rest = replan("mon 14:32");
-    assertThat(sheet(rest, again().get(0).id()))
+    week.sound("mon 14:32");
+    assertThat(week.cautions(week.again().get(0).id()))
         .contains("REWORK, set the gun: 60 kV, 15 uA, slow.", "F-1 LB-20: coat 2 of at most 3.");
   }
 }

@@ -9,10 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spangle.WeekCopy;
 import spangle.cli.Spangle;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.StartedFrom;
@@ -24,19 +24,9 @@ class WhatIfStartTest {
   private Path week = Path.of("");
 
   @BeforeEach
-  void copyTheWeek() throws IOException {
-    Path sample = Path.of("samples/first-steps");
+  void copyTheWeek() {
     week = temp.resolve("week");
-    try (Stream<Path> files = Files.walk(sample)) {
-      for (Path file : files.filter(f -> !f.startsWith(sample.resolve("plan"))).toList()) {
-        Path to = week.resolve(sample.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(to);
-        } else {
-          Files.copy(file, to);
-        }
-      }
-    }
+    WeekCopy.unplanned(Path.of("samples/first-steps"), week);
   }
 
   private Path overlay(String name, String... lines) throws IOException {

@@ -14,7 +14,6 @@ import spangle.intake.read.WeekReader;
 import spangle.intake.week.PartLine;
 import spangle.plan.Held;
 import spangle.plan.Lot;
-import spangle.plan.PlannedLoad;
 import spangle.plan.Visit;
 import spangle.plan.event.WeekState;
 
@@ -44,26 +43,6 @@ class ZincReworkTest {
     }
   }
 
-  private ReplanDesk.Rest replan(String at) {
-    ReplanDesk.Rest rest = week.replan(at);
-    assertThat(rest.findings()).as("findings at %s", at).isEmpty();
-    assertThat(rest.start().state().refused()).as("refused at %s", at).isEmpty();
-    assertThat(week.everyLotOnce()).isTrue();
-    assertThat(week.sums())
-        .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
-    return rest;
-  }
-
-  private List<Lot> again() {
-    return week.plan().brief().lots().stream().filter(l -> l.id().contains("#r")).toList();
-  }
-
-  private static List<Held> toStrip(ReplanDesk.Rest rest) {
-    return rest.start().week().held().stream()
-        .filter(h -> h.gate().equals("rework-strip"))
-        .toList();
-  }
-
   private int pickling(Lot lot) {
     return lot.visits().stream()
         .filter(v -> v.stationId().equals("pickle"))
@@ -79,26 +58,12 @@ class ZincReworkTest {
         .orElseThrow();
   }
 
-  private static List<String> notes(ReplanDesk.Rest rest, String lot) {
-    PlannedLoad load =
-        rest.plan().batches().stream()
-            .flatMap(b -> b.loads().stream())
-            .filter(l -> l.lotIds().contains(lot))
-            .findFirst()
-            .orElseThrow();
-    return new LoadNotes(rest.start().week(), List.of())
-        .of(rest.plan()).stream()
-            .filter(n -> n.loadId().equals(load.id()))
-            .flatMap(n -> n.cautions().stream())
-            .toList();
-  }
-
   @Test
   void withoutATankForItRejectedZincWaitsUntilSomebodyReportsItStripped() {
     begin();
-    ReplanDesk.Rest held = replan("tue 14:02");
-    assertThat(again()).isEmpty();
-    assertThat(toStrip(held))
+    week.heard("tue 14:02");
+    assertThat(week.again()).isEmpty();
+    assertThat(week.toStrip())
         .singleElement()
         .satisfies(
             h -> {
@@ -109,39 +74,39 @@ class ZincReworkTest {
             });
 
     week.event("when: wed 06:10, what: stripped, " + PLATES + ", count: 3, who: supervisor");
-    ReplanDesk.Rest bare = replan("wed 06:15");
-    assertThat(toStrip(bare)).extracting(Held::pieces).containsExactly(2);
-    Lot anew = again().get(0);
+    ReplanDesk.Rest bare = week.heard("wed 06:15");
+    assertThat(week.toStrip()).extracting(Held::pieces).containsExactly(2);
+    Lot anew = week.again().get(0);
     assertThat(anew.pieces()).isEqualTo(3);
     assertThat(anew.readyMin()).isGreaterThanOrEqualTo(2 * 1440 + 370);
     // Bare steel goes the whole way: degreased, pickled as ever, fluxed.
     assertThat(pickling(true)).isEqualTo(pickling(false));
     assertThat(anew.visits()).extracting(Visit::stationId).contains("degrease", "pickle", "flux");
-    assertThat(notes(bare, anew.id())).anyMatch(w -> w.startsWith("Stripped pieces: bare metal"));
+    assertThat(week.cautions(anew.id())).anyMatch(w -> w.startsWith("Stripped pieces: bare metal"));
   }
 
   @Test
   void inATankTheShopNamesItComesOffBeforeItIsPickled() {
     begin(STRIP);
-    ReplanDesk.Rest rest = replan("tue 14:02");
-    assertThat(toStrip(rest)).isEmpty();
-    assertThat(again()).extracting(Lot::pieces).containsExactly(5);
+    week.heard("tue 14:02");
+    assertThat(week.toStrip()).isEmpty();
+    assertThat(week.again()).extracting(Lot::pieces).containsExactly(5);
     assertThat(pickling(true)).isEqualTo(pickling(false) + 45);
-    assertThat(notes(rest, again().get(0).id()))
+    assertThat(week.cautions(week.again().get(0).id()))
         .anyMatch(w -> w.startsWith("REWORK: 45 min in pickle until the zinc is off"))
         .anyMatch(w -> w.contains("hydrogen"));
 
     // What is dipped again bears one coat of zinc, as after the first dip.
     week.event("when: thu 14:00, what: as-planned");
     week.event("when: thu 14:01, what: rejected, " + PLATES + ", count: 60");
-    replan("thu 14:02");
-    assertThat(again().stream().mapToInt(Lot::pieces).sum()).isEqualTo(65);
+    week.heard("thu 14:02");
+    assertThat(week.again().stream().mapToInt(Lot::pieces).sum()).isEqualTo(65);
   }
 
   @Test
   void whatIsPlannedToBeStrippedIsNotReportedStrippedBesides() {
     begin(STRIP);
-    replan("tue 14:02");
+    week.heard("tue 14:02");
     week.event("when: tue 14:05, what: stripped, " + PLATES + ", count: 1");
     assertThat(week.replan("tue 14:06").start().state().refused())
         .extracting(WeekState.Refusal::why)
