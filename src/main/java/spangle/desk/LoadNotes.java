@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +15,7 @@ import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.Hauling;
 import spangle.intake.week.Paint;
 import spangle.intake.week.ShopLine;
+import spangle.plan.CarrierRun;
 import spangle.plan.Finish;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
@@ -38,6 +40,10 @@ final class LoadNotes {
     List<LoadNote> notes = new ArrayList<>();
     LevelWords levels = new LevelWords(week, plan);
     NextSteps next = new NextSteps(week.brief(), plan);
+    Map<String, String> strip = new HashMap<>();
+    CarrierRun.of(week.brief(), plan).stream()
+        .filter(CarrierRun::stripped)
+        .forEach(run -> strip.put(run.loadId(), toStrip(run)));
     Map<String, List<String>> halves = new HashMap<>();
     HalfRoute.of(week.brief(), plan)
         .values()
@@ -47,11 +53,22 @@ final class LoadNotes {
     for (PlannedBatch batch : plan.batches()) {
       for (PlannedLoad load : batch.loads()) {
         List<String> then = new ArrayList<>(next.words(batch, load));
+        Optional.ofNullable(strip.get(load.id())).ifPresent(then::add);
         then.addAll(halves.getOrDefault(load.id(), List.of()));
         notes.add(note(batch, load, levels, then));
       }
     }
     return notes;
+  }
+
+  private static String toStrip(CarrierRun run) {
+    return String.format(
+        Locale.ROOT,
+        "After this load %s, number %d goes to be stripped: cycle %d; back %s.",
+        run.carrier().name(),
+        run.number(),
+        run.cycle(),
+        DayWords.of(run.backMin()));
   }
 
   private LoadNote note(

@@ -49,6 +49,7 @@ public final class WeekPage {
     model.put("baths", ListRows.baths(index));
     model.put("wants", ListRows.wants(index));
     model.put("runs", FloorRows.runs(index));
+    model.put("carriers", CarrierRows.of(index));
     model.put("racks", RackSheets.of(index));
     model.put("dips", DipSheets.of(index));
     model.put("cards", OvenCards.of(index));

@@ -108,7 +108,7 @@ public final class WaitingList {
         first.code(),
         earliest < 0
             ? reason(alike, lots) + "; no date can be given yet: " + first.condition()
-            : "earliest " + index.time().at(earliest) + ": " + reason(alike, lots),
+            : "earliest " + index.time().at(earliest) + "; " + reason(alike, lots),
         SUPERVISOR,
         lots.stream().mapToInt(Lot::dueMin).min());
   }
