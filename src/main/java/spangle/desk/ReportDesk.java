@@ -34,6 +34,7 @@ import spangle.report.Heading;
 import spangle.report.HeldPart;
 import spangle.report.JobReason;
 import spangle.report.LotNote;
+import spangle.report.Overtime;
 import spangle.report.PurchaseLine;
 import spangle.report.Question;
 import spangle.report.SheetFacts;
@@ -98,7 +99,9 @@ final class ReportDesk {
             DrawnParts.notes(week.input()),
             cautions()),
         yardstick,
-        stops());
+        stops(),
+        Overtime.NONE,
+        Map.of());
   }
 
   private List<Stop> stops() {

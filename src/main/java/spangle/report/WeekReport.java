@@ -37,31 +37,6 @@ public record WeekReport(
     lateCauses = Map.copyOf(lateCauses);
   }
 
-  /** A report of which nobody asked what overtime would buy. */
-  public WeekReport(
-      Heading heading,
-      Brief brief,
-      Plan plan,
-      Waiting waiting,
-      Stores stores,
-      SheetFacts facts,
-      Yardstick yardstick,
-      List<Stop> stops) {
-    this(heading, brief, plan, waiting, stores, facts, yardstick, stops, Overtime.NONE, Map.of());
-  }
-
-  /** A report that knows of no stops. */
-  public WeekReport(
-      Heading heading,
-      Brief brief,
-      Plan plan,
-      Waiting waiting,
-      Stores stores,
-      SheetFacts facts,
-      Yardstick yardstick) {
-    this(heading, brief, plan, waiting, stores, facts, yardstick, List.of());
-  }
-
   /** The same with what overtime would buy and what holds the late parts. */
   public WeekReport with(Overtime answer, Map<String, String> causes) {
     return new WeekReport(
@@ -77,6 +52,9 @@ public record WeekReport(
         Waiting.NOBODY,
         Stores.EMPTY,
         SheetFacts.EMPTY,
-        Yardstick.EMPTY);
+        Yardstick.EMPTY,
+        List.of(),
+        Overtime.NONE,
+        Map.of());
   }
 }

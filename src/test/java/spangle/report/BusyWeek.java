@@ -5,8 +5,10 @@ import static spangle.report.Workshop.at;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import spangle.plan.Finish;
 import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
 import spangle.plan.LeftOut;
@@ -101,11 +103,13 @@ final class BusyWeek {
         waiting(),
         stores(shop),
         SheetFacts.EMPTY,
-        Yardstick.EMPTY);
+        Yardstick.EMPTY,
+        List.of(),
+        Overtime.NONE,
+        Map.of());
   }
 
-  private static List<Lot> group(
-      Workshop shop, int job, spangle.plan.Finish finish, int kinds, int day) {
+  private static List<Lot> group(Workshop shop, int job, Finish finish, int kinds, int day) {
     List<Lot> lots = new ArrayList<>();
     for (int n = 0; n < kinds; n++) {
       String part = PARTS.get((job + n) % PARTS.size());

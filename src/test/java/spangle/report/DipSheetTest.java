@@ -6,6 +6,7 @@ import static spangle.report.Workshop.zinc;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
@@ -54,7 +55,10 @@ class DipSheetTest {
             HarbourLists.waiting(),
             HarbourLists.stores(),
             new SheetFacts(List.of(notes), List.of(), List.of(), List.of(), List.of(), List.of()),
-            HarbourLists.yardstick());
+            HarbourLists.yardstick(),
+            List.of(),
+            Overtime.NONE,
+            Map.of());
     String html = new String(ReportFiles.render(report).get("index.html"), StandardCharsets.UTF_8);
     return PageText.section(PageText.read(html), "load-Z01");
   }

@@ -5,6 +5,7 @@ import static spangle.report.Workshop.zinc;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import spangle.plan.Kit;
@@ -40,7 +41,10 @@ final class HarbourWeek {
         HarbourLists.waiting(),
         HarbourLists.stores(),
         facts(shop),
-        HarbourLists.yardstick());
+        HarbourLists.yardstick(),
+        List.of(),
+        Overtime.NONE,
+        Map.of());
   }
 
   private static void lots(Workshop shop) {

@@ -63,7 +63,10 @@ class HostileNamesTest {
             List.of(),
             List.of(new Swatch("powder-0", SCRIPT, SCRIPT, "12436b"))),
         new SheetFacts(List.of(), List.of(), List.of(), List.of(fit), List.of(), List.of(SCRIPT)),
-        Yardstick.EMPTY);
+        Yardstick.EMPTY,
+        List.of(),
+        Overtime.NONE,
+        Map.of());
   }
 
   private static String text(String file) {

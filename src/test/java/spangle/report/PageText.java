@@ -1,5 +1,6 @@
 package spangle.report;
 
+import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ final class PageText {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
       return factory.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
-    } catch (ParserConfigurationException | org.xml.sax.SAXException | java.io.IOException no) {
+    } catch (ParserConfigurationException | org.xml.sax.SAXException | IOException no) {
       throw new AssertionError("the page is not well-formed", no);
     }
   }

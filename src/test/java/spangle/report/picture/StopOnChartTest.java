@@ -7,11 +7,13 @@ import static spangle.plan.PlanFixtures.yard;
 import static spangle.plan.PlanFixtures.zincLot;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spangle.plan.Brief;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.report.Heading;
+import spangle.report.Overtime;
 import spangle.report.SheetFacts;
 import spangle.report.Stop;
 import spangle.report.Stores;
@@ -33,7 +35,9 @@ class StopOnChartTest {
             Stores.EMPTY,
             SheetFacts.EMPTY,
             Yardstick.EMPTY,
-            List.of(stops));
+            List.of(stops),
+            Overtime.NONE,
+            Map.of());
     LineSpec zinc =
         brief.lines().stream().filter(l -> l.kind() == LineKind.ZINC).findFirst().orElseThrow();
     return LineChart.of(new WeekIndex(report), zinc).get(0).svg();
