@@ -3,6 +3,7 @@ package spangle;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,7 +34,7 @@ class TestNamesTest {
     try {
       return TEST.matcher(Files.readString(file)).find();
     } catch (IOException unreadable) {
-      throw new java.io.UncheckedIOException(unreadable);
+      throw new UncheckedIOException(unreadable);
     }
   }
 }

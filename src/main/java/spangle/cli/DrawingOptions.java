@@ -3,6 +3,7 @@ package spangle.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spangle.intake.drawing.Asked;
@@ -83,8 +84,7 @@ final class DrawingOptions {
     }
   }
 
-  private static OptionalDouble length(
-      @Nullable String text, java.util.function.ToDoubleFunction<String> reader) {
+  private static OptionalDouble length(@Nullable String text, ToDoubleFunction<String> reader) {
     if (text == null) {
       return OptionalDouble.empty();
     }

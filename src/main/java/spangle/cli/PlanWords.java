@@ -16,6 +16,7 @@ import spangle.plan.PlanFigures;
 import spangle.plan.bound.WeekBounds;
 import spangle.plan.json.PlanYardstick;
 import spangle.plan.json.StartedFrom;
+import spangle.report.TerminalSummary;
 import spangle.report.week.KitBoard;
 import spangle.report.week.OvertimeWords;
 import spangle.report.week.TenAnswers;
@@ -27,7 +28,7 @@ final class PlanWords {
   private PlanWords() {}
 
   static String screen(PlanDesk.Made made, Path target, List<String> files) {
-    StringBuilder text = new StringBuilder(spangle.report.TerminalSummary.of(made.report()));
+    StringBuilder text = new StringBuilder(TerminalSummary.of(made.report()));
     text.append(String.format(Locale.ROOT, "%nSheets: %s%n", target.resolve("index.html")));
     text.append("Files: ").append(String.join(", ", files)).append(System.lineSeparator());
     return text.toString();

@@ -21,6 +21,7 @@ import spangle.plan.Finding;
 import spangle.plan.Kit;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.LotChange;
 import spangle.plan.Supply;
 import spangle.plan.json.Gate;
 import spangle.plan.json.PlanFile;

@@ -1,6 +1,7 @@
 package spangle.desk;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What is different after a replan, for the people who work by the sheets.
@@ -47,7 +48,7 @@ public record ChangeList(
 
     /** The word on the list. */
     public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
   }
 

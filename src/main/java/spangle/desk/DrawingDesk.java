@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -88,7 +89,7 @@ public final class DrawingDesk {
     try {
       Path fresh = file.resolveSibling(name(file) + ".part");
       Files.writeString(fresh, picture);
-      Files.move(fresh, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException failed) {
       throw new UncheckedIOException(failed);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import spangle.equipment.Span;
 import spangle.equipment.WorkCalendar;
 import spangle.intake.brief.BriefMaker;
@@ -15,6 +16,7 @@ import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.LotChange;
 
 /** A week with the weeks after it, for work that finds no room in it. */
 final class LaterWeek {
@@ -68,8 +70,7 @@ final class LaterWeek {
   }
 
   /** Up to the end as it is, behind it as in the longer calendar. */
-  private static WorkCalendar joined(
-      WorkCalendar now, @org.jspecify.annotations.Nullable WorkCalendar later, int end) {
+  private static WorkCalendar joined(WorkCalendar now, @Nullable WorkCalendar later, int end) {
     if (later == null) {
       return now;
     }

@@ -11,6 +11,7 @@ import spangle.plan.Brief;
 import spangle.plan.Chain;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.LotChange;
 
 /**
  * A brief in which one thing that may hold a lot is out of the way.

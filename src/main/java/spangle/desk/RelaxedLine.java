@@ -17,6 +17,7 @@ import spangle.plan.CarrierSpec;
 import spangle.plan.LineKind;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.LotChange;
 import spangle.plan.MachineSpec;
 import spangle.plan.SetupTable;
 import spangle.plan.StationSpec;

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.Shop;
 import spangle.plan.Brief;
@@ -158,7 +159,7 @@ final class Tellers {
         .orElse("");
   }
 
-  private static String crew(@org.jspecify.annotations.Nullable LineKind kind) {
+  private static String crew(@Nullable LineKind kind) {
     if (kind == LineKind.ZINC) {
       return "kettle crew";
     }

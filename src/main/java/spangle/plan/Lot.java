@@ -86,49 +86,17 @@ public record Lot(
 
   /** The same lot with another weight. */
   public Lot counting(int otherWeight) {
-    return with(finish, otherWeight);
+    return LotChange.of(this).weight(otherWeight).made();
   }
 
   /** The same lot, before which the leg ahead may be done even where this one finds no place. */
   public Lot startedAnyway() {
-    return with(finish, weight, after.map(Chain::anyway));
+    return LotChange.of(this).after(after.map(Chain::anyway)).made();
   }
 
   /** The same lot with another finish. */
   public Lot with(Finish other) {
-    return with(other, weight);
-  }
-
-  private Lot with(Finish itsFinish, int itsWeight) {
-    return with(itsFinish, itsWeight, after);
-  }
-
-  private Lot with(Finish itsFinish, int itsWeight, Optional<Chain> itsAfter) {
-    return new Lot(
-        id,
-        jobId,
-        partId,
-        label,
-        pieces,
-        leg,
-        itsAfter,
-        lineId,
-        itsFinish,
-        alone,
-        batchGroup,
-        readyMin,
-        dueMin,
-        itsWeight,
-        lastLeg,
-        dwells,
-        machines,
-        carriers,
-        item,
-        visits,
-        areaM2,
-        massKg,
-        materialKg,
-        kitIds);
+    return LotChange.of(this).finish(other).made();
   }
 
   /** What it draws, as {@code 1.90 kg of buoy yellow, gloss}. */

@@ -1,46 +1,69 @@
-package spangle.desk;
+package spangle.plan;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spangle.plan.Chain;
-import spangle.plan.Lot;
 
-/** A lot with one thing different. */
-final class LotChange {
+/** A lot with one thing or another different. */
+public final class LotChange {
   private final Lot lot;
+  private Finish finish;
+  private int weight;
   private int readyMin;
   private Optional<Chain> after;
   private List<String> machines;
 
   private LotChange(Lot lot) {
     this.lot = lot;
+    this.finish = lot.finish();
+    this.weight = lot.weight();
     this.readyMin = lot.readyMin();
     this.after = lot.after();
     this.machines = lot.machines();
   }
 
-  static LotChange of(Lot lot) {
+  /** So far nothing is different. */
+  public static LotChange of(Lot lot) {
     return new LotChange(lot);
   }
 
-  LotChange ready(int minute) {
+  LotChange finish(Finish other) {
+    finish = other;
+    return this;
+  }
+
+  LotChange weight(int other) {
+    weight = other;
+    return this;
+  }
+
+  /** There from that minute of the week on. */
+  public LotChange ready(int minute) {
     readyMin = minute;
     return this;
   }
 
-  LotChange after(Optional<Chain> chain) {
+  /** Behind another leg; empty = behind none. */
+  public LotChange after(Optional<Chain> chain) {
     after = chain;
     return this;
   }
 
-  LotChange alsoIn(String machineId) {
+  /** May go into this machine too. */
+  public LotChange alsoIn(String machineId) {
     machines = new ArrayList<>(machines);
     machines.add(machineId);
     return this;
   }
 
-  Lot made() {
+  /** May go into no machine. */
+  public LotChange inNone() {
+    machines = List.of();
+    return this;
+  }
+
+  /** The lot. */
+  public Lot made() {
     return new Lot(
         lot.id(),
         lot.jobId(),
@@ -50,12 +73,12 @@ final class LotChange {
         lot.leg(),
         after,
         lot.lineId(),
-        lot.finish(),
+        finish,
         lot.alone(),
         lot.batchGroup(),
         readyMin,
         lot.dueMin(),
-        lot.weight(),
+        weight,
         lot.lastLeg(),
         lot.dwells(),
         machines,

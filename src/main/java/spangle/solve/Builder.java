@@ -123,7 +123,7 @@ final class Builder {
     void fill() {
       boolean[] closed = new boolean[guesses.length];
       while (count > 0) {
-        int m = firstFree(closed);
+        int m = MachineGuess.firstFree(guesses, closed);
         if (m < 0) {
           break;
         }
@@ -155,16 +155,6 @@ final class Builder {
         }
       }
       return last;
-    }
-
-    private int firstFree(boolean[] closed) {
-      int best = -1;
-      for (int m = 0; m < guesses.length; m++) {
-        if (!closed[m] && (best < 0 || guesses[m].free() < guesses[best].free())) {
-          best = m;
-        }
-      }
-      return best;
     }
 
     /** Minute at which a lot could be at the machine; NEVER while its leg before has no time. */

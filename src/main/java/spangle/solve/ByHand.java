@@ -107,7 +107,9 @@ public final class ByHand {
 
     void fill() {
       boolean[] closed = new boolean[guesses.length];
-      for (int m = firstFree(closed); m >= 0 && !waiting.isEmpty(); m = firstFree(closed)) {
+      for (int m = MachineGuess.firstFree(guesses, closed);
+          m >= 0 && !waiting.isEmpty();
+          m = MachineGuess.firstFree(guesses, closed)) {
         if (oneBatch(m)) {
           Arrays.fill(closed, false);
         } else {
@@ -118,16 +120,6 @@ public final class ByHand {
       for (int m = 0; m < guesses.length; m++) {
         rows[line.index][m] = filled.get(m).toArray(Batch[]::new);
       }
-    }
-
-    private int firstFree(boolean[] closed) {
-      int best = -1;
-      for (int m = 0; m < guesses.length; m++) {
-        if (!closed[m] && (best < 0 || guesses[m].free() < guesses[best].free())) {
-          best = m;
-        }
-      }
-      return best;
     }
 
     /** Minute from which a lot may be hung; huge while its leg before has no time. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import spangle.plan.Dwell;
 import spangle.plan.Finish;
 import spangle.plan.FinishKind;
+import spangle.plan.PlanFixtures;
 import spangle.plan.PlannedBatch;
 
 class SharingRulesTest {
@@ -163,8 +164,6 @@ class SharingRulesTest {
 
   @Test
   void zincWorkKeepsItsLine() {
-    keeps(
-        yard().lots(zincLot("Z")),
-        spangle.plan.PlanFixtures.simpleDip("kettle #1", "Z01", 360, "Z"));
+    keeps(yard().lots(zincLot("Z")), PlanFixtures.simpleDip("kettle #1", "Z01", 360, "Z"));
   }
 }

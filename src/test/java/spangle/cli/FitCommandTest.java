@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -317,7 +318,7 @@ class FitCommandTest {
     String html = Files.readString(page);
     DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
-        .parse(new org.xml.sax.InputSource(new java.io.StringReader(html.substring(15))));
+        .parse(new org.xml.sax.InputSource(new StringReader(html.substring(15))));
     assertThat(html)
         .contains("TILTED", "from the side", "from the end", "18.4\u00b0", "40.4 to spare")
         .contains("ribs are pressed", "4 Dec 2026", "Local codes")

@@ -138,7 +138,7 @@ class PlanCommandTest {
             "-XX:TieredStopAtLevel=1",
             "-cp",
             System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-            "spangle.cli.Spangle",
+            "Spangle",
             "plan",
             WEEK,
             "--seconds",

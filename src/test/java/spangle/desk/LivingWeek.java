@@ -31,6 +31,7 @@ import spangle.plan.PlannedLoad;
 import spangle.plan.event.EventKind;
 import spangle.plan.event.WeekState;
 import spangle.plan.json.PlanFile;
+import spangle.plan.json.Replanned;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 import spangle.solve.Solver;
@@ -60,8 +61,7 @@ final class LivingWeek {
     return WeekReader.read(folder).input().orElseThrow();
   }
 
-  private PlanFile file(
-      PreparedWeek week, Plan made, Optional<spangle.plan.json.Replanned> replanned) {
+  private PlanFile file(PreparedWeek week, Plan made, Optional<Replanned> replanned) {
     return new PlanFile(
         PlanFile.FORMAT,
         Character.toString(version),

@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -70,7 +71,7 @@ class PlanShelfTest {
     List<Lot> lots = file.brief().lots().stream().filter(l -> !l.id().equals(unknown)).toList();
     Path folder = temp.resolve("unknown-lot");
     byte[] bytes = PlanJson.write(with(file, file.gates(), lots, file.plan().batches()));
-    WholeFolder.replace(folder, java.util.Map.of("plan.json", bytes));
+    WholeFolder.replace(folder, Map.of("plan.json", bytes));
     StringWriter err = new StringWriter();
     String[] args =
         command.replace("WEEK", week.toString()).replace("PLAN", folder.toString()).split(" ");
@@ -84,7 +85,7 @@ class PlanShelfTest {
   @Test
   void aFileThatChangedSinceIsNamed() throws IOException {
     Path copy = temp.resolve("changed");
-    WholeFolder.replace(copy, java.util.Map.of("plan.json", Files.readAllBytes(json())));
+    WholeFolder.replace(copy, Map.of("plan.json", Files.readAllBytes(json())));
     Path other = temp.resolve("other-week");
     Files.createDirectories(other);
     Files.copy(week.resolve("shop.yaml"), other.resolve("shop.yaml"));
@@ -110,7 +111,7 @@ class PlanShelfTest {
             .toList();
     PlanFile trimmed = with(file, file.gates(), lots, batches);
     Path folder = week.resolve("trimmed");
-    WholeFolder.replace(folder, java.util.Map.of("plan.json", PlanJson.write(trimmed)));
+    WholeFolder.replace(folder, Map.of("plan.json", PlanJson.write(trimmed)));
 
     PlanShelf.Audited audited = PlanShelf.audit(folder, week);
 
@@ -130,7 +131,7 @@ class PlanShelfTest {
     List<Gate> rest = file.gates().subList(1, file.gates().size());
     Path folder = week.resolve("ungated");
     byte[] bytes = PlanJson.write(with(file, rest, file.brief().lots(), file.plan().batches()));
-    WholeFolder.replace(folder, java.util.Map.of("plan.json", bytes));
+    WholeFolder.replace(folder, Map.of("plan.json", bytes));
 
     assertThat(PlanShelf.audit(folder, week).findings())
         .singleElement()

@@ -3,6 +3,7 @@ package spangle.docs;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -145,6 +146,6 @@ final class Keys {
   private static Set<String> texts(JsonNode list) {
     return StreamSupport.stream(list.spliterator(), false)
         .map(JsonNode::asText)
-        .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 }

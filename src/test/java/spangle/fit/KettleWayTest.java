@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import spangle.measure.Box;
 
@@ -63,10 +64,7 @@ class KettleWayTest {
   void theJigCountsOnTheCraneButCarriesNoZinc() {
     FitRequest request =
         new FitRequest(
-            Body.of(new Box(2000, 500, 500)),
-            java.util.OptionalDouble.of(900),
-            110,
-            FitRules.KETTLE);
+            Body.of(new Box(2000, 500, 500)), OptionalDouble.of(900), 110, FitRules.KETTLE);
     assertThat(KettleFit.answer(request, way()).verdict()).isEqualTo(Verdict.STRAIGHT);
     FitRequest more = new FitRequest(request.body(), request.massKg(), 110.1, FitRules.KETTLE);
     assertThat(KettleFit.answer(more, way()).verdict()).isEqualTo(Verdict.NO);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Consumer;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -194,7 +195,7 @@ class OutlineFitProperties {
         });
   }
 
-  private static void along(List<Corner> corners, java.util.function.Consumer<Corner> check) {
+  private static void along(List<Corner> corners, Consumer<Corner> check) {
     for (int i = 0; i < corners.size(); i++) {
       Corner one = corners.get(i);
       Corner other = corners.get((i + 1) % corners.size());

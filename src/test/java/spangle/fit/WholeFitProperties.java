@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.assertj.core.api.Assertions;
 import spangle.measure.Box;
 import spangle.measure.Interval;
 
@@ -152,8 +154,7 @@ class WholeFitProperties {
         double tilt = deg;
         double along = spread(lay.side(), c -> c.turned(tilt).xMm());
         double upright = spread(lay.side(), c -> c.turned(tilt).yMm());
-        assertThat(lay.side().alongMm(deg))
-            .isCloseTo(along, org.assertj.core.api.Assertions.within(1e-8));
+        assertThat(lay.side().alongMm(deg)).isCloseTo(along, Assertions.within(1e-8));
         boolean fits = along <= space.lengthMm() && upright <= space.depthMm();
         if (fits) {
           assertThat(within(windows, deg, 1e-9)).isTrue();
@@ -164,8 +165,7 @@ class WholeFitProperties {
     }
   }
 
-  private static double spread(
-      Silhouette side, java.util.function.ToDoubleFunction<Silhouette.Corner> reach) {
+  private static double spread(Silhouette side, ToDoubleFunction<Silhouette.Corner> reach) {
     double low = side.corners().stream().mapToDouble(reach).min().orElseThrow();
     double high = side.corners().stream().mapToDouble(reach).max().orElseThrow();
     return high - low;

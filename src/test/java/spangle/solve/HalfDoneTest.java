@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import spangle.audit.Audit;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
+import spangle.plan.Finish;
+import spangle.plan.FinishKind;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
@@ -115,9 +117,7 @@ class HalfDoneTest {
                 powderLot("d")
                     .after("z", 0, 720)
                     .earlierLeg()
-                    .finish(
-                        new spangle.plan.Finish(
-                            0, "degas", "degassing bake", spangle.plan.FinishKind.DEGAS, "")),
+                    .finish(new Finish(0, "degas", "degassing bake", FinishKind.DEGAS, "")),
                 powderLot("p").after("d", 0, 720))
             .supply("powder-grey", new Supply.Arrival(0, 0.1, "K1"))
             .build();

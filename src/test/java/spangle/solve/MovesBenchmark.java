@@ -2,6 +2,7 @@ package spangle.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -202,7 +203,7 @@ public class MovesBenchmark {
         double seconds = (System.nanoTime() - start) / 1e9;
         long after = used();
         System.out.printf(
-            java.util.Locale.ROOT,
+            Locale.ROOT,
             "%s, %d lots: first plan after %.2f s, %.1f MB held, %d of their weight left out%n",
             shop,
             lots,

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
@@ -32,8 +34,7 @@ class ProvenOptimaTest {
   }
 
   private static void floorHolds(Brief brief, long optimum) {
-    java.util.Set<String> all =
-        brief.lots().stream().map(Lot::id).collect(java.util.stream.Collectors.toSet());
+    Set<String> all = brief.lots().stream().map(Lot::id).collect(Collectors.toSet());
     if (optimum < brief.goals().leftOut()) {
       assertThat(WeekBounds.of(brief, all).goal()).isLessThanOrEqualTo(optimum);
     }

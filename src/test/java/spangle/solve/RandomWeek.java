@@ -5,6 +5,7 @@ import java.util.Random;
 import spangle.equipment.WorkCalendar;
 import spangle.plan.Brief;
 import spangle.plan.LineKind;
+import spangle.plan.MachineSpec;
 import spangle.plan.SetupTable;
 import spangle.plan.Supply;
 import spangle.plan.WeekOf;
@@ -53,7 +54,7 @@ final class RandomWeek {
             WeekOf.station("rig", 1, day, Integer.MAX_VALUE),
             WeekOf.station("pickle", 2, WeekOf.always(), 120),
             WeekOf.station("flux", 1, day, 30)),
-        List.of(new spangle.plan.MachineSpec("kettle", "kettle", 1, 500, day, 0, 4, 2000)),
+        List.of(new MachineSpec("kettle", "kettle", 1, 500, day, 0, 4, 2000)),
         List.of(WeekOf.station("quench", 2)),
         SetupTable.none(List.of("450 C")));
     week.rack("rack", "powder", 5).rack("cart", "powder", 2).rack("beam", "zinc", 3);

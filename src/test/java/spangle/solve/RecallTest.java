@@ -8,6 +8,7 @@ import static spangle.plan.PlanFixtures.simpleBake;
 import static spangle.plan.PlanFixtures.simpleLoad;
 import static spangle.plan.PlanFixtures.yard;
 
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import spangle.audit.Audit;
@@ -30,7 +31,7 @@ class RecallTest {
 
   private static List<String> lotsInTime(Plan plan) {
     return plan.batches().stream()
-        .sorted(java.util.Comparator.comparingInt(PlannedBatch::startMin))
+        .sorted(Comparator.comparingInt(PlannedBatch::startMin))
         .flatMap(b -> b.loads().stream())
         .flatMap(l -> l.lotIds().stream())
         .toList();

@@ -1,5 +1,6 @@
 package spangle.fit.hang;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** The limits of a carrier that have nothing to do with places: mass, hooks, filled volume. */
@@ -49,8 +50,8 @@ final class Limits {
   static boolean goesIn(CarrierFace basket, HangItem item) {
     double[] room = {basket.widthMm(), basket.heightMm(), basket.depthMm()};
     double[] piece = {item.acrossMm(), item.dropMm(), item.depthMm()};
-    java.util.Arrays.sort(room);
-    java.util.Arrays.sort(piece);
+    Arrays.sort(room);
+    Arrays.sort(piece);
     return piece[0] <= room[0] && piece[1] <= room[1] && piece[2] <= room[2];
   }
 

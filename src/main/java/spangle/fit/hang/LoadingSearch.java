@@ -1,6 +1,7 @@
 package spangle.fit.hang;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -77,7 +78,7 @@ final class LoadingSearch {
   private void round() {
     int down = Math.min(carriers.size(), 2 + random.nextInt(MOST_TAKEN_DOWN - 1));
     choose(down);
-    java.util.Arrays.fill(pool, 0);
+    Arrays.fill(pool, 0);
     double before = 0;
     for (int i = 0; i < down; i++) {
       Layout old = carriers.get(taken[i]);

@@ -15,6 +15,7 @@ import spangle.plan.Finish;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
 import spangle.plan.Lot;
+import spangle.plan.LotChange;
 import spangle.plan.PartFacts;
 import spangle.plan.event.LotNames;
 
@@ -96,7 +97,7 @@ final class StandingLots {
     List<Lot> lots = new ArrayList<>();
     for (Standing.Chain chain : standing.settled(key)) {
       for (Lot lot : chain.lots()) {
-        lots.add(chain.fixed().contains(lot.id()) ? lot : withoutMachine(lot));
+        lots.add(chain.fixed().contains(lot.id()) ? lot : LotChange.of(lot).inNone().made());
       }
     }
     return lots;
@@ -315,33 +316,5 @@ final class StandingLots {
         0,
         Integer.MAX_VALUE,
         leg.materialPerPiece());
-  }
-
-  private static Lot withoutMachine(Lot lot) {
-    return new Lot(
-        lot.id(),
-        lot.jobId(),
-        lot.partId(),
-        lot.label(),
-        lot.pieces(),
-        lot.leg(),
-        lot.after(),
-        lot.lineId(),
-        lot.finish(),
-        lot.alone(),
-        lot.batchGroup(),
-        lot.readyMin(),
-        lot.dueMin(),
-        lot.weight(),
-        lot.lastLeg(),
-        lot.dwells(),
-        List.of(),
-        lot.carriers(),
-        lot.item(),
-        lot.visits(),
-        lot.areaM2(),
-        lot.massKg(),
-        lot.materialKg(),
-        lot.kitIds());
   }
 }

@@ -2,6 +2,7 @@ package spangle.intake.drawing;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import spangle.intake.problem.Place;
@@ -78,11 +79,7 @@ final class StlReader {
       return false;
     }
     String start =
-        new String(
-                bytes,
-                0,
-                Math.min(bytes.length, 4_000),
-                java.nio.charset.StandardCharsets.ISO_8859_1)
+        new String(bytes, 0, Math.min(bytes.length, 4_000), StandardCharsets.ISO_8859_1)
             .toLowerCase(Locale.ROOT)
             .stripLeading();
     return start.startsWith("solid") && (start.contains("facet") || start.contains("endsolid"));
@@ -203,7 +200,7 @@ final class StlReader {
             "export the body again as STL");
       }
     }
-    return new String(bytes, start, at - start, java.nio.charset.StandardCharsets.ISO_8859_1);
+    return new String(bytes, start, at - start, StandardCharsets.ISO_8859_1);
   }
 
   private static double number(@Nullable String word) {

@@ -209,19 +209,11 @@ final class CatalogueReader {
   }
 
   private Optional<String> id(Fields f) {
-    Optional<String> id = f.name("id");
-    if (id.isPresent() && !ids.add(id.get())) {
-      f.notes()
-          .add(
-              ProblemCode.NAME_TWICE,
-              f.valuePlace("id"),
-              "id",
-              id.get(),
-              "",
-              "two coatings bear the id '" + id.get() + "'",
-              "give each product its own id: two products of one shade are two powders");
-    }
-    return id;
+    return f.nameOnce(
+        "id",
+        ids,
+        "two coatings bear the id",
+        "give each product its own id: two products of one shade are two powders");
   }
 
   private static String colour(Fields f) {

@@ -1,6 +1,7 @@
 package spangle.intake.read;
 
 import java.nio.file.FileSystems;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.PathMatcher;
 import java.util.ArrayList;
@@ -188,7 +189,7 @@ final class ColumnRules {
     try {
       PathMatcher matcher = FileSystems.getDefault().getPathMatcher("glob:" + pattern);
       return matcher.matches(Path.of(name));
-    } catch (PatternSyntaxException | java.nio.file.InvalidPathException noPattern) {
+    } catch (PatternSyntaxException | InvalidPathException noPattern) {
       return pattern.equals(name);
     }
   }

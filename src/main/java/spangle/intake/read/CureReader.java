@@ -12,6 +12,7 @@ import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.week.Cure;
 import spangle.measure.MeasureException;
+import spangle.measure.Numbers;
 import spangle.measure.Quantities;
 import spangle.measure.QuantityKind;
 
@@ -110,7 +111,7 @@ final class CureReader {
   private static Optional<Cure.Point> point(Fields cure, Datum.Scalar scalar, Matcher matcher) {
     try {
       String unit = matcher.group(3).isEmpty() ? "C" : matcher.group(3);
-      double minutes = spangle.measure.Numbers.parse(matcher.group(1));
+      double minutes = Numbers.parse(matcher.group(1));
       double celsius = Quantities.read(QuantityKind.TEMPERATURE, matcher.group(2), unit);
       if (minutes > 0 && METAL_C.holds(celsius)) {
         return Optional.of(new Cure.Point(minutes, celsius));

@@ -114,6 +114,27 @@ final class Fields {
     return values.name(key, scalar);
   }
 
+  /**
+   * A name that is to stand for one thing; a second use is refused.
+   *
+   * @param seen names so far; takes this one
+   * @param two what bears it twice, up to the name
+   */
+  Optional<String> nameOnce(String key, Set<String> seen, String two, String remedy) {
+    Optional<String> name = name(key);
+    if (name.isPresent() && !seen.add(name.get())) {
+      notes.add(
+          ProblemCode.NAME_TWICE,
+          valuePlace(key),
+          key,
+          name.get(),
+          "",
+          two + " '" + name.get() + "'",
+          remedy);
+    }
+    return name;
+  }
+
   static boolean isName(String text) {
     return ScalarReader.isName(text);
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
@@ -171,10 +172,7 @@ final class HollowReader {
   }
 
   private Optional<Hollow.HoleSet> holeSet(
-      Datum.Scalar scalar,
-      String count,
-      String diameter,
-      @org.jspecify.annotations.Nullable String unit) {
+      Datum.Scalar scalar, String count, String diameter, @Nullable String unit) {
     try {
       double mm = Quantities.read(QuantityKind.LENGTH, diameter, unit == null ? "mm" : unit);
       int holes = Integer.parseInt(count);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
 import spangle.intake.week.Job;
@@ -117,7 +118,7 @@ final class JobMerge {
       ProblemCode code, Key key, PartLine row, String value, String why, String remedy) {
     String field = code == ProblemCode.REVISION_CONFLICT ? "revision" : "part";
     problems.add(
-        new spangle.intake.problem.Problem(
+        new Problem(
             code,
             code.severity(),
             row.place(),

@@ -2,6 +2,7 @@ package spangle.intake.read;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -59,7 +60,7 @@ public final class JobTemplate {
       book.write(bytes);
       return bytes.toByteArray();
     } catch (IOException impossibleInMemory) {
-      throw new java.io.UncheckedIOException(impossibleInMemory);
+      throw new UncheckedIOException(impossibleInMemory);
     }
   }
 

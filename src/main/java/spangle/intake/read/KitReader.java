@@ -51,18 +51,7 @@ final class KitReader {
   }
 
   private Optional<KitOrder> kit(Fields f) {
-    Optional<String> id = f.name("id");
-    if (id.isPresent() && !ids.add(id.get())) {
-      f.notes()
-          .add(
-              ProblemCode.NAME_TWICE,
-              f.valuePlace("id"),
-              "id",
-              id.get(),
-              "",
-              "two kits bear the id '" + id.get() + "'",
-              "give each kit its own id");
-    }
+    Optional<String> id = f.nameOnce("id", ids, "two kits bear the id", "give each kit its own id");
     OptionalInt sets = f.whole("sets", 1, 100_000);
     if (sets.isEmpty() && !f.has("sets")) {
       f.missing("sets");

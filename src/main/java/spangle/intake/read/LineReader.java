@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import spangle.equipment.CarrierProfile;
 import spangle.equipment.CraneProfile;
 import spangle.equipment.KettleProfile;
@@ -34,7 +35,7 @@ final class LineReader {
   }
 
   List<Double> settings(Fields line) {
-    Set<Double> settings = new java.util.TreeSet<>();
+    Set<Double> settings = new TreeSet<>();
     for (Datum.Scalar scalar : line.texts("settings_c", "[;,]")) {
       line.quantity("settings_c", scalar, QuantityKind.TEMPERATURE, "c", OVEN_C)
           .ifPresent(settings::add);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
@@ -213,7 +214,7 @@ final class Overlay {
         && Fields.toldOf(scalar.text()).filter(t -> t.yes()).isPresent();
   }
 
-  private static @org.jspecify.annotations.Nullable Datum value(Datum.Group group, String key) {
+  private static @Nullable Datum value(Datum.Group group, String key) {
     return Optional.ofNullable(group.entries().get(key)).map(Datum.Entry::value).orElse(null);
   }
 }

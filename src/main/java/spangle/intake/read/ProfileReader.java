@@ -1,7 +1,10 @@
 package spangle.intake.read;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -63,7 +66,7 @@ final class ProfileReader {
   }
 
   private static String word(Enum<?> value) {
-    return value.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private Optional<Profile> carrier(String name, CarrierProfile.Kind kind) {
@@ -181,7 +184,7 @@ final class ProfileReader {
   }
 
   private List<OvenProfile.HeatUp> heatUp() {
-    List<OvenProfile.HeatUp> points = new java.util.ArrayList<>();
+    List<OvenProfile.HeatUp> points = new ArrayList<>();
     for (Fields point : fields.groups("heat_up")) {
       double thickness =
           point.quantityNeeded("thickness", QuantityKind.LENGTH, Range.of(0.3, 200)).orElse(1);
@@ -189,7 +192,7 @@ final class ProfileReader {
       point.finish();
       points.add(new OvenProfile.HeatUp(thickness, minutes));
     }
-    points.sort(java.util.Comparator.comparingDouble(OvenProfile.HeatUp::thicknessMm));
+    points.sort(Comparator.comparingDouble(OvenProfile.HeatUp::thicknessMm));
     return points;
   }
 

@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.source.Near;
 import spangle.intake.week.ShapeWords;
 import spangle.measure.MeasureException;
 import spangle.measure.Quantities;
+import spangle.measure.QuantityKind;
 
 /** Reads a shape in words: {@code plate 160x120 mm holes 4x11}. */
 final class ShapeReader {
@@ -81,7 +83,7 @@ final class ShapeReader {
       ShapeWords.Form form,
       String sizes,
       boolean open,
-      @org.jspecify.annotations.Nullable String holes,
+      @Nullable String holes,
       String columnUnit,
       String text) {
     if (form == ShapeWords.Form.FLAT || form == ShapeWords.Form.SOLID) {
@@ -119,8 +121,7 @@ final class ShapeReader {
     return sizes;
   }
 
-  private static List<ShapeWords.RoundHoles> holes(
-      @org.jspecify.annotations.Nullable String text, String unit) {
+  private static List<ShapeWords.RoundHoles> holes(@Nullable String text, String unit) {
     List<ShapeWords.RoundHoles> holes = new ArrayList<>();
     if (text == null || text.isBlank()) {
       return holes;
@@ -131,7 +132,7 @@ final class ShapeReader {
         throw new MeasureException(text, "holes as count x diameter", "write it like holes 4x11");
       }
       String own = hole.group(3).isBlank() ? unit : hole.group(3);
-      double diameterMm = Quantities.read(spangle.measure.QuantityKind.LENGTH, hole.group(2), own);
+      double diameterMm = Quantities.read(QuantityKind.LENGTH, hole.group(2), own);
       if (!BodyReader.SIDE_MM.holds(diameterMm)) {
         throw new MeasureException(
             text, "holes of " + BodyReader.SIDE_MM.words("mm"), "check the holes and their unit");

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -53,8 +54,7 @@ final class ShopReader {
               "week_start",
               scalar.get().text(),
               "a Monday",
-              "that day is a "
-                  + date.get().getDayOfWeek().toString().toLowerCase(java.util.Locale.ROOT),
+              "that day is a " + date.get().getDayOfWeek().toString().toLowerCase(Locale.ROOT),
               "write " + monday);
       return Optional.empty();
     }

@@ -2,6 +2,7 @@ package spangle.intake.read;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -125,7 +126,7 @@ final class StockReader {
                 lot, Figures.rounded(amount.getAsDouble(), 3), Math.max(0, at.getAsInt())));
       }
     }
-    deliveries.sort(java.util.Comparator.comparingInt(Stock.Delivery::arriveMin));
+    deliveries.sort(Comparator.comparingInt(Stock.Delivery::arriveMin));
     return deliveries;
   }
 }

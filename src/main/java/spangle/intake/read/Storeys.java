@@ -2,6 +2,7 @@ package spangle.intake.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -52,7 +53,7 @@ final class Storeys {
     if (above.isPresent()) {
       String name = above.get().text().strip();
       String unit = below.text().strip();
-      if (name.equals(unit) || PLAIN_UNITS.contains(unit.toLowerCase(java.util.Locale.ROOT))) {
+      if (name.equals(unit) || PLAIN_UNITS.contains(unit.toLowerCase(Locale.ROOT))) {
         return above;
       }
       Optional<String> alone = key(name);

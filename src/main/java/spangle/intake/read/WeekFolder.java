@@ -3,6 +3,7 @@ package spangle.intake.read;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -99,7 +100,7 @@ final class WeekFolder {
       return path.startsWith(root)
           && path.toRealPath().startsWith(root)
           && Files.isRegularFile(path);
-    } catch (IOException | java.nio.file.InvalidPathException no) {
+    } catch (IOException | InvalidPathException no) {
       return false;
     }
   }
@@ -205,7 +206,7 @@ final class WeekFolder {
         digests.put(file, sha256(bytes));
       }
       return Optional.of(bytes);
-    } catch (IOException | java.nio.file.InvalidPathException broken) {
+    } catch (IOException | InvalidPathException broken) {
       unreadable(place, "it cannot be opened", problems);
       return Optional.empty();
     }

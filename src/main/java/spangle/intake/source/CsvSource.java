@@ -2,6 +2,7 @@ package spangle.intake.source;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
@@ -48,7 +49,7 @@ public final class CsvSource {
     char separator = found(body);
     int firstEnd = body.indexOf('\n');
     String first = (firstEnd < 0 ? body : body.substring(0, firstEnd)).strip();
-    if (first.length() == 5 && first.toLowerCase(java.util.Locale.ROOT).startsWith("sep=")) {
+    if (first.length() == 5 && first.toLowerCase(Locale.ROOT).startsWith("sep=")) {
       separator = first.charAt(4);
       body = firstEnd < 0 ? "" : body.substring(firstEnd + 1);
       skipped = 1;

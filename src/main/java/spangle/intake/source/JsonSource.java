@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import spangle.intake.problem.Place;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
@@ -121,7 +122,7 @@ public final class JsonSource {
     return new Datum.Group(place, entries);
   }
 
-  private Place place(@org.jspecify.annotations.Nullable JsonLocation location) {
+  private Place place(@Nullable JsonLocation location) {
     return location == null || location.getLineNr() < 1
         ? Place.file(file)
         : Place.at(file, location.getLineNr(), Math.max(1, location.getColumnNr()));

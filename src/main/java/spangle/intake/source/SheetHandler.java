@@ -1,6 +1,7 @@
 package spangle.intake.source;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -267,7 +268,7 @@ final class SheetHandler extends DefaultHandler {
     if (digits) {
       return stored;
     }
-    BigDecimal rounded = new BigDecimal(number).round(new java.math.MathContext(15));
+    BigDecimal rounded = new BigDecimal(number).round(new MathContext(15));
     if (rounded.signum() == 0) {
       return "0";
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.Mark;
@@ -143,7 +144,7 @@ public final class YamlSource {
     return new Datum.Scalar(place, empty ? "" : text.strip());
   }
 
-  private Place place(@org.jspecify.annotations.Nullable Mark mark) {
+  private Place place(@Nullable Mark mark) {
     return mark == null
         ? Place.file(file)
         : Place.at(file, mark.getLine() + 1, mark.getColumn() + 1);

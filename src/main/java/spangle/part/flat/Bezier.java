@@ -1,6 +1,7 @@
 package spangle.part.flat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -28,7 +29,7 @@ public final class Bezier implements Curve {
     double[] x = control.stream().mapToDouble(Point::x).toArray();
     double[] y = control.stream().mapToDouble(Point::y).toArray();
     double[] weights = new double[x.length];
-    java.util.Arrays.fill(weights, 1);
+    Arrays.fill(weights, 1);
     return new Bezier(x, y, weights);
   }
 

@@ -2,11 +2,13 @@ package spangle.part.flat;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Joins loose curves end to end into closed contours and open chains. */
 final class Chains {
@@ -121,7 +123,7 @@ final class Chains {
     return here;
   }
 
-  private static @org.jspecify.annotations.Nullable Edge unused(Deque<Edge> edges) {
+  private static @Nullable Edge unused(Deque<Edge> edges) {
     while (!edges.isEmpty() && edges.peek().used) {
       edges.poll();
     }
@@ -151,7 +153,7 @@ final class Chains {
     }
     pairs.sort(Comparator.comparingDouble(Pair::gap));
     int[] partner = new int[ends];
-    java.util.Arrays.fill(partner, -1);
+    Arrays.fill(partner, -1);
     for (Pair pair : pairs) {
       if (partner[pair.a] < 0 && partner[pair.b] < 0) {
         partner[pair.a] = pair.b;

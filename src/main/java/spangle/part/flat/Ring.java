@@ -1,5 +1,6 @@
 package spangle.part.flat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -44,7 +45,7 @@ final class Ring {
   }
 
   static LineString line(Curve curve, double chordMm) {
-    List<Point> points = new java.util.ArrayList<>();
+    List<Point> points = new ArrayList<>();
     points.add(curve.start());
     curve.flatten(chordMm, points);
     return FACTORY.createLineString(coordinates(points));

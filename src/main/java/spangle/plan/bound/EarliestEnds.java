@@ -1,5 +1,6 @@
 package spangle.plan.bound;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -144,9 +145,7 @@ final class EarliestEnds {
       return 0;
     }
     List<Supply.Arrival> inOrder =
-        supply.arrivals().stream()
-            .sorted(java.util.Comparator.comparingInt(Supply.Arrival::atMin))
-            .toList();
+        supply.arrivals().stream().sorted(Comparator.comparingInt(Supply.Arrival::atMin)).toList();
     double there = 0;
     for (Supply.Arrival arrival : inOrder) {
       there += arrival.amount();

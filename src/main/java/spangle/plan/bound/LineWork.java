@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
@@ -52,8 +53,7 @@ final class LineWork {
   }
 
   /** Lots by a key, in order of first appearance. */
-  static Map<String, List<OpenLot>> by(
-      List<OpenLot> lots, java.util.function.Function<OpenLot, String> key) {
+  static Map<String, List<OpenLot>> by(List<OpenLot> lots, Function<OpenLot, String> key) {
     Map<String, List<OpenLot>> groups = new LinkedHashMap<>();
     for (OpenLot lot : lots) {
       groups.computeIfAbsent(key.apply(lot), k -> new ArrayList<>()).add(lot);

@@ -1,6 +1,7 @@
 package spangle.plan.bound;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntBinaryOperator;
@@ -34,7 +35,7 @@ final class SetupFloor {
         continue;
       }
       long fromOther = Long.MAX_VALUE;
-      for (Collection<Integer> states : java.util.List.of(entries.keySet(), starts, others)) {
+      for (Collection<Integer> states : List.of(entries.keySet(), starts, others)) {
         for (int from : states) {
           if (from != to) {
             fromOther = Math.min(fromOther, cost.applyAsInt(from, to));

@@ -1,6 +1,7 @@
 package spangle.plan.clock;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Leads the loads of one batch through a line: the stations ahead, the machine, the stations
@@ -168,8 +169,7 @@ final class BatchWalk {
     tally[Tally.LOST + loss.place()] += batch.weight;
   }
 
-  private @org.jspecify.annotations.Nullable Loss goThrough(
-      Batch batch, MachineFacts machine, int[] before) {
+  private @Nullable Loss goThrough(Batch batch, MachineFacts machine, int[] before) {
     for (int round = 0; round < ROUNDS; round++) {
       if (round > 0) {
         System.arraycopy(before, 0, state, 0, state.length);
@@ -198,7 +198,7 @@ final class BatchWalk {
     return Loss.WAITS_TOO_LONG;
   }
 
-  private @org.jspecify.annotations.Nullable Loss goAhead(Batch batch) {
+  private @Nullable Loss goAhead(Batch batch) {
     for (int i = 0; i < batch.loads.length; i++) {
       Load load = batch.loads[i];
       int there = Math.max(load.ready, chains.from[i]);
@@ -270,7 +270,7 @@ final class BatchWalk {
     return end;
   }
 
-  private @org.jspecify.annotations.Nullable Loss goIn(Batch batch, MachineFacts machine) {
+  private @Nullable Loss goIn(Batch batch, MachineFacts machine) {
     int there = batchFloor;
     for (int i = 0; i < batch.loads.length; i++) {
       there = Math.max(there, arrival[i]);
@@ -342,7 +342,7 @@ final class BatchWalk {
     return held;
   }
 
-  private @org.jspecify.annotations.Nullable Loss goBehind(Batch batch) {
+  private @Nullable Loss goBehind(Batch batch) {
     int[] behind = line.ahead < stations ? state.clone() : state;
     for (int round = 0; round < ROUNDS; round++) {
       if (round > 0) {

@@ -1,6 +1,7 @@
 package spangle.plan.clock;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -35,7 +36,7 @@ final class LineWalk {
     this.soonest = new long[line.machines.length];
     this.known = new boolean[line.machines.length];
     this.ownLots =
-        java.util.Arrays.stream(floor.lots)
+        Arrays.stream(floor.lots)
             .filter(lot -> lot.line == line.index)
             .mapToInt(lot -> lot.index)
             .toArray();
@@ -63,11 +64,11 @@ final class LineWalk {
     for (int m = 0; m < batches.length; m++) {
       starts[m] = new int[batches[m].length];
     }
-    boolean same = before != null && java.util.Arrays.equals(before.drawnBefore, drawnBefore);
+    boolean same = before != null && Arrays.equals(before.drawnBefore, drawnBefore);
     state = atTheStart;
     drawn = drawnBefore;
     tally = new long[Tally.SIZE];
-    java.util.Arrays.fill(known, false);
+    Arrays.fill(known, false);
     for (int k = 0; k < count; k++) {
       int m = nextMachine(batches, next, lotEnd);
       Batch batch = batches[m][next[m]];

@@ -18,6 +18,22 @@ public final class MachineGuess {
     this.setting = machine.spec.initialSetting();
   }
 
+  /**
+   * The machine that is free first, of those alike the first.
+   *
+   * @param closed by machine, whether it takes no more
+   * @return its place; -1 where all are closed
+   */
+  public static int firstFree(MachineGuess[] guesses, boolean[] closed) {
+    int best = -1;
+    for (int m = 0; m < guesses.length; m++) {
+      if (!closed[m] && (best < 0 || guesses[m].free < guesses[best].free)) {
+        best = m;
+      }
+    }
+    return best;
+  }
+
   /** Minute from which it may be set up again. */
   public int free() {
     return free;

@@ -1,5 +1,7 @@
 package spangle.plan.clock;
 
+import java.util.Arrays;
+
 /** One batch on its way through a line that is walked whole. Never changes. */
 public final class Passage {
   /** The batch. */
@@ -46,12 +48,12 @@ public final class Passage {
     this.start = walk.start;
     this.setupStart = walk.setupStart;
     int n = batch.loads.length;
-    this.loadFirst = java.util.Arrays.copyOf(walk.loadFirst, n);
-    this.loadEnd = java.util.Arrays.copyOf(walk.loadEnd, n);
-    this.carrierNumber = java.util.Arrays.copyOf(walk.carrierNumber, n);
-    this.visits = java.util.Arrays.copyOf(walk.visits, n * walk.stations * 3);
-    this.chainFrom = batch.chained ? java.util.Arrays.copyOf(walk.chains.from, n) : NONE;
-    this.chainTo = batch.chained ? java.util.Arrays.copyOf(walk.chains.to, n) : NONE;
+    this.loadFirst = Arrays.copyOf(walk.loadFirst, n);
+    this.loadEnd = Arrays.copyOf(walk.loadEnd, n);
+    this.carrierNumber = Arrays.copyOf(walk.carrierNumber, n);
+    this.visits = Arrays.copyOf(walk.visits, n * walk.stations * 3);
+    this.chainFrom = batch.chained ? Arrays.copyOf(walk.chains.from, n) : NONE;
+    this.chainTo = batch.chained ? Arrays.copyOf(walk.chains.to, n) : NONE;
     this.state = state;
     this.drawn = drawn;
     this.tally = tally;
@@ -75,8 +77,8 @@ public final class Passage {
     int places = Math.max(1, walk.stations * 3) * n;
     this.carrierNumber = places <= ZEROS.length ? ZEROS : new int[places];
     this.visits = carrierNumber;
-    this.chainFrom = batch.chained ? java.util.Arrays.copyOf(walk.chains.from, n) : NONE;
-    this.chainTo = batch.chained ? java.util.Arrays.copyOf(walk.chains.to, n) : NONE;
+    this.chainFrom = batch.chained ? Arrays.copyOf(walk.chains.from, n) : NONE;
+    this.chainTo = batch.chained ? Arrays.copyOf(walk.chains.to, n) : NONE;
     this.state = state;
     this.drawn = drawn;
     this.tally = tally;
@@ -96,7 +98,7 @@ public final class Passage {
 
   private static int[] minusOnes(int count) {
     int[] all = new int[count];
-    java.util.Arrays.fill(all, -1);
+    Arrays.fill(all, -1);
     return all;
   }
 

@@ -1,5 +1,7 @@
 package spangle.plan.clock;
 
+import java.util.Arrays;
+
 /**
  * What a move wants of the rows of one line. Used again and again; not for two threads. Operations
  * on one row are given in ascending order of place.
@@ -42,7 +44,7 @@ public final class WeekEdit {
       }
     }
     if (rows == edits.length) {
-      edits = java.util.Arrays.copyOf(edits, 2 * rows);
+      edits = Arrays.copyOf(edits, 2 * rows);
       for (int k = rows; k < edits.length; k++) {
         edits[k] = new RowEdit();
       }

@@ -1,6 +1,7 @@
 package spangle.report.fitsheet;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import spangle.fit.Silhouette;
 import spangle.fit.Silhouette.Corner;
 
@@ -19,7 +20,7 @@ record Outline(List<Corner> corners) {
             .toList());
   }
 
-  private static double sum(Silhouette side, java.util.function.ToDoubleFunction<Corner> on) {
+  private static double sum(Silhouette side, ToDoubleFunction<Corner> on) {
     return side.corners().stream().mapToDouble(on).min().orElse(0)
         + side.corners().stream().mapToDouble(on).max().orElse(0);
   }

@@ -1,5 +1,7 @@
 package spangle.solve.move;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LineFacts;
@@ -38,8 +40,8 @@ final class Desk {
     this.line = plan.line(0);
     this.facts = floor.lines[0];
     this.openLines =
-        java.util.stream.IntStream.range(0, floor.lines.length)
-            .filter(l -> java.util.Arrays.stream(floor.lots).anyMatch(lot -> lot.line == l))
+        IntStream.range(0, floor.lines.length)
+            .filter(l -> Arrays.stream(floor.lots).anyMatch(lot -> lot.line == l))
             .toArray();
   }
 

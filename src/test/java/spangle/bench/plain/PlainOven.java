@@ -2,6 +2,7 @@ package spangle.bench.plain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.domain.entity.PlanningEntity;
 import org.optaplanner.core.api.domain.lookup.PlanningId;
@@ -45,10 +46,10 @@ public class PlainOven {
   }
 
   LineFacts line() {
-    return java.util.Objects.requireNonNull(line);
+    return Objects.requireNonNull(line);
   }
 
   MachineFacts machine() {
-    return java.util.Objects.requireNonNull(machine);
+    return Objects.requireNonNull(machine);
   }
 }

@@ -6,6 +6,7 @@ import org.optaplanner.core.api.score.buildin.hardsoftlong.HardSoftLongScore;
 import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 import spangle.plan.Goals;
 import spangle.plan.clock.Batch;
+import spangle.plan.clock.Load;
 import spangle.plan.clock.MachineGuess;
 
 /** Reads batches off the lists that changed and times them with the machine clock. */
@@ -114,7 +115,7 @@ public final class PlainScore implements IncrementalScoreCalculator<PlainWeek, H
       soft += (long) goals.runMinute() * batch.dwell;
       soft += (long) goals.settingCost() * oven.line().settingCost[from][batch.setting];
       soft += (long) goals.settingMinute() * oven.line().settingMin[from][batch.setting];
-      for (spangle.plan.clock.Load load : batch.loads) {
+      for (Load load : batch.loads) {
         soft += start + batch.dwell > load.due ? (long) goals.lateLot() * load.weight : 0;
       }
       clock.pass(batch, start);

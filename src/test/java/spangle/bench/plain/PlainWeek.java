@@ -1,6 +1,7 @@
 package spangle.bench.plain;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.optaplanner.core.api.domain.solution.PlanningEntityCollectionProperty;
 import org.optaplanner.core.api.domain.solution.PlanningScore;
@@ -50,6 +51,6 @@ public class PlainWeek {
   }
 
   Goals goals() {
-    return java.util.Objects.requireNonNull(goals);
+    return Objects.requireNonNull(goals);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -184,7 +185,7 @@ class CureTest {
         HeatPath.of(HeatedPart.bothSides(Metal.STEEL, 6), ConvectionRadiation.usual(), 20, 195);
     CureRun run = CureRun.of(path, window);
     List<Reading> readings =
-        java.util.stream.IntStream.rangeClosed(0, 400)
+        IntStream.rangeClosed(0, 400)
             .mapToObj(i -> i * run.minDwellMin() / 400)
             .map(minute -> new Reading(minute, path.celsiusAt(minute)))
             .toList();

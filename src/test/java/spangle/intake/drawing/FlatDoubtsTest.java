@@ -3,14 +3,19 @@ package spangle.intake.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.problem.Problems;
 import spangle.measure.Box;
+import spangle.part.BendAllowance;
 import spangle.part.FlatPattern;
 
 /** Units, bends and files that are asked about or refused; sheet 2 mm, steel. */
@@ -73,7 +78,7 @@ class FlatDoubtsTest extends FlatReading {
 
   @Test
   void bendLinesWithTheirAnglesGiveTheSizeAfterBending() {
-    double half = spangle.part.BendAllowance.squareBendMm(2) / 2;
+    double half = BendAllowance.squareBendMm(2) / 2;
     double bend = 50 + half;
     DxfText text =
         DxfText.mm()
@@ -118,9 +123,9 @@ class FlatDoubtsTest extends FlatReading {
     assertThat(BendWords.said("UP 90° R 2.5").orElseThrow().radiusMm()).hasValue(2.5);
     assertThat(BendWords.said("down 45 deg").orElseThrow().up()).isFalse();
     assertThat(BendWords.said("-30%%d").orElseThrow())
-        .isEqualTo(new BendWords.Said(30, false, java.util.OptionalDouble.empty()));
+        .isEqualTo(new BendWords.Said(30, false, OptionalDouble.empty()));
     assertThat(BendWords.said("{\\fArial|b0;ab 120,5° R=3}").orElseThrow())
-        .isEqualTo(new BendWords.Said(120.5, false, java.util.OptionalDouble.of(3)));
+        .isEqualTo(new BendWords.Said(120.5, false, OptionalDouble.of(3)));
     assertThat(BendWords.said("M8 x 20")).isEmpty();
     assertThat(BendWords.said("90")).isEmpty();
     assertThat(BendWords.said("UP 170°")).isEmpty();
@@ -232,10 +237,8 @@ class FlatDoubtsTest extends FlatReading {
    */
   @org.junit.jupiter.params.ParameterizedTest
   @org.junit.jupiter.params.provider.CsvSource({"plate-r12.dxf, 0, 7", "plate-r2010.dxf, 1, 9"})
-  void filesOfAnotherProgram(String file, double later, int holes) throws java.io.IOException {
-    byte[] bytes =
-        java.nio.file.Files.readAllBytes(
-            java.nio.file.Path.of("src/test/resources/drawings", file));
+  void filesOfAnotherProgram(String file, double later, int holes) throws IOException {
+    byte[] bytes = Files.readAllBytes(Path.of("src/test/resources/drawings", file));
     FlatRead read = read(bytes, STEEL.in(DrawingUnit.MM));
     double turned = 4 * Math.atan(0.4);
     double radius = Math.hypot(40, 50) * 1.16 / 1.6;

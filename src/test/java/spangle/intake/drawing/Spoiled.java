@@ -3,6 +3,7 @@ package spangle.intake.drawing;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
@@ -143,7 +144,7 @@ final class Spoiled {
     switch (random.nextInt(5)) {
       case 0 -> bytes[at] = (byte) random.nextInt();
       case 1 -> {
-        return java.util.Arrays.copyOf(bytes, at);
+        return Arrays.copyOf(bytes, at);
       }
       case 2 -> {
         int end = Math.min(bytes.length, at + 4);

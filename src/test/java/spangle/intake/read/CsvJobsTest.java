@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -144,12 +145,12 @@ class CsvJobsTest {
     "Order No, job",
   })
   void headingsAreKnownByTheirUsualNamesAndUnits(String heading, String key) {
-    assertThat(JobColumns.key(heading, java.util.Map.of())).contains(key);
+    assertThat(JobColumns.key(heading, Map.of())).contains(key);
   }
 
   @ParameterizedTest
   @CsvSource({"Thickness (kg)", "weather", "''", "x y z"})
   void otherHeadingsAreNotGuessed(String heading) {
-    assertThat(JobColumns.key(heading, java.util.Map.of())).isEmpty();
+    assertThat(JobColumns.key(heading, Map.of())).isEmpty();
   }
 }

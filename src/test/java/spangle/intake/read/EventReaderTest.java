@@ -3,6 +3,7 @@ package spangle.intake.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,7 +73,7 @@ class EventReaderTest {
             "wrong-shape events.yaml:12:5 events");
     assertThat(reading.input().orElseThrow().events().events())
         .extracting(Event::number, Event::load)
-        .containsExactly(org.assertj.core.groups.Tuple.tuple(12, "P02"));
+        .containsExactly(Tuple.tuple(12, "P02"));
   }
 
   @Test

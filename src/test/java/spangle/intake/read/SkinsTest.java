@@ -3,6 +3,7 @@ package spangle.intake.read;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -97,7 +98,7 @@ class SkinsTest {
     WeekReader.Reading first = read("", "3mm:2.4m2; 8mm:0.6m2", "", "");
     String copy =
         CleanCopy.of(first.input().orElseThrow(), first.answers()).values().stream()
-            .map(bytes -> new String(bytes, java.nio.charset.StandardCharsets.UTF_8))
+            .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
             .reduce("", String::concat);
 
     assertThat(copy).contains("3mm:2.4m2; 8mm:0.6m2");

@@ -9,7 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FormulaError;
@@ -203,7 +205,7 @@ class SpreadsheetTest {
       Row heading = book.getSheet("jobs").getRow(0);
       for (int c = 0; c < heading.getLastCellNum(); c++) {
         String name = heading.getCell(c).getStringCellValue();
-        assertThat(JobColumns.key(name, java.util.Map.of())).as(name).contains(name);
+        assertThat(JobColumns.key(name, Map.of())).as(name).contains(name);
       }
     }
   }
@@ -246,8 +248,7 @@ class SpreadsheetTest {
       sound = bytes(book);
     }
     ByteArrayOutputStream evil = new ByteArrayOutputStream();
-    try (java.util.zip.ZipInputStream in =
-            new java.util.zip.ZipInputStream(new ByteArrayInputStream(sound));
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(sound));
         ZipOutputStream out = new ZipOutputStream(evil)) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
         String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);

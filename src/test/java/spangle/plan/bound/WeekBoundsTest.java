@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static spangle.plan.WeekOf.LotOf.lot;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -197,10 +198,8 @@ class WeekBoundsTest {
     List<Integer> row = List.of(7, 9);
     SetupTable table = new SetupTable(List.of("x", "y"), List.of(row, row), List.of(row, row));
 
-    assertThat(SetupFloor.of(java.util.Map.of(1, 3), Set.of(0), Set.of(), table::cost))
-        .isEqualTo(3 * 9);
-    assertThat(SetupFloor.of(java.util.Map.of(0, 3), Set.of(0), Set.of(), table::cost))
-        .isEqualTo(3 * 7);
+    assertThat(SetupFloor.of(Map.of(1, 3), Set.of(0), Set.of(), table::cost)).isEqualTo(3 * 9);
+    assertThat(SetupFloor.of(Map.of(0, 3), Set.of(0), Set.of(), table::cost)).isEqualTo(3 * 7);
   }
 
   @Test
