@@ -16,6 +16,7 @@ import spangle.coating.zinc.ZincInspection;
 import spangle.coating.zinc.ZincLosses;
 import spangle.coating.zinc.ZincRow;
 import spangle.coating.zinc.ZincSkin;
+import spangle.measure.Figures;
 import spangle.part.HollowKind;
 
 /** The answer on zinc, for the eye and as data. */
@@ -166,7 +167,9 @@ record ZincWords(
         .put("pieces_per_group", check.groupedArticles())
         .put("readings_per_area", check.readingsPerArea())
         .put("local_um", check.localUm())
-        .put("mean_um", check.meanUm());
+        .put("mean_um", check.meanUm())
+        .put("repairable_pct", 100 * ZincInspection.REPAIRABLE_SHARE)
+        .put("repairable_spot_cm2", ZincInspection.REPAIRABLE_SPOT_CM2);
   }
 
   private static JsonOut bath(KettleOptions.Bath b) {
@@ -313,5 +316,11 @@ record ZincWords(
         check.readingsPerArea(),
         check.localUm(),
         check.meanUm());
+    answer.line(
+        "",
+        "bare spots may be repaired up to %s %% of the surface, each to %s cm2 (from memory); more"
+            + " is galvanized again",
+        Figures.significant(100 * ZincInspection.REPAIRABLE_SHARE, 2),
+        Figures.significant(ZincInspection.REPAIRABLE_SPOT_CM2, 2));
   }
 }

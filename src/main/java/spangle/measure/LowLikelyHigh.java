@@ -10,9 +10,6 @@ import java.util.function.DoubleUnaryOperator;
  * @param high the high end
  */
 public record LowLikelyHigh(double low, double likely, double high) {
-  /** Nothing at all. */
-  public static final LowLikelyHigh ZERO = new LowLikelyHigh(0, 0, 0);
-
   /** Checks that the three stand in order. */
   public LowLikelyHigh {
     if (!(low <= likely && likely <= high)) {

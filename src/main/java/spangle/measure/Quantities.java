@@ -51,11 +51,6 @@ public final class Quantities {
     return read(QuantityKind.TEMPERATURE, text);
   }
 
-  /** Temperature difference in K; {@code 30C} and {@code 54F} are taken as differences. */
-  public static double differenceK(String text) {
-    return read(QuantityKind.TEMPERATURE_DIFFERENCE, text);
-  }
-
   /** Duration in minutes. */
   public static double minutes(String text) {
     return read(QuantityKind.DURATION, text);

@@ -65,11 +65,6 @@ public enum Material {
     return word;
   }
 
-  /** Whether it is iron-based and uncoated stainless excluded: plain steel or an iron casting. */
-  public boolean plainIron() {
-    return this == STEEL || this == CAST_IRON;
-  }
-
   /**
    * Reads the word people write, case and outer blanks ignored: {@code Steel}, {@code S235JR},
    * {@code aluminum}, {@code 1.4301}.

@@ -24,26 +24,4 @@ public record Measured(
     double skinThicknessMm,
     double enclosedVolumeL,
     HollowKind hollow,
-    String working) {
-
-  /**
-   * Thickness of a plate that would have the same area and mass, edges forgotten: 2 m / (rho A).
-   */
-  public double plateThicknessMm(double densityKgM3) {
-    return 2000 * massKg / (densityKgM3 * areaM2);
-  }
-
-  /** The same piece with its inner space known to be of another kind, for example capped. */
-  public Measured withHollow(HollowKind kind) {
-    return new Measured(
-        areaM2,
-        oneSideM2,
-        cutEdgeM,
-        massKg,
-        envelopeMm,
-        skinThicknessMm,
-        enclosedVolumeL,
-        kind,
-        working);
-  }
-}
+    String working) {}

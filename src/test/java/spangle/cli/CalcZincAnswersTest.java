@@ -196,5 +196,8 @@ class CalcZincAnswersTest {
     assertThat(check.at("/readings_per_area").asInt()).isEqualTo(5);
     assertThat(check.at("/local_um").asDouble()).isEqualTo(45);
     assertThat(check.at("/mean_um").asDouble()).isEqualTo(55);
+    // Bare areas to 0.5 % of the surface, each to 10 cm2 (the spot from memory).
+    assertThat(check.at("/repairable_pct").asDouble()).isEqualTo(0.5);
+    assertThat(check.at("/repairable_spot_cm2").asDouble()).isEqualTo(10);
   }
 }

@@ -84,7 +84,8 @@ class QuantitiesTest {
     assertThat(Quantities.areaM2("1m2")).isEqualTo(1);
     assertThat(Quantities.litres("1m3")).isEqualTo(1000);
     assertThat(Quantities.celsius("32F")).isCloseTo(0, within(1e-9));
-    assertThat(Quantities.differenceK("9F")).isCloseTo(5, within(1e-12));
+    assertThat(Quantities.read(QuantityKind.TEMPERATURE_DIFFERENCE, "9F"))
+        .isCloseTo(5, within(1e-12));
     assertThat(Quantities.minutes("1h")).isEqualTo(60);
   }
 

@@ -52,7 +52,7 @@ class RecordsTest {
   void rangesAddAndScaleEndByEnd() {
     LowLikelyHigh range = new LowLikelyHigh(1, 2, 4);
     assertThat(range.plus(LowLikelyHigh.exactly(3))).isEqualTo(new LowLikelyHigh(4, 5, 7));
-    assertThat(range.plus(LowLikelyHigh.ZERO)).isEqualTo(range);
+    assertThat(range.plus(LowLikelyHigh.exactly(0))).isEqualTo(range);
     assertThat(range.times(2)).isEqualTo(new LowLikelyHigh(2, 4, 8));
     assertThat(range.map(Math::ceil)).isEqualTo(range);
     assertThatThrownBy(() -> new LowLikelyHigh(3, 2, 4)).isInstanceOf(MeasureException.class);

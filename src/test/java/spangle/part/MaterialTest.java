@@ -82,11 +82,4 @@ class MaterialTest {
     assertThat(Material.ALUMINIUM.densityKgM3()).hasValue(2700);
     assertThat(Material.OTHER.densityKgM3()).isEmpty();
   }
-
-  @Test
-  void plainIronIsSteelAndCastings() {
-    assertThat(Material.values())
-        .filteredOn(Material::plainIron)
-        .containsExactly(Material.STEEL, Material.CAST_IRON);
-  }
 }

@@ -282,12 +282,4 @@ class ShapesTest {
     assertThatThrownBy(() -> plate.measure(Material.OTHER, Edges.COUNTED))
         .hasMessageContaining("material 'other'");
   }
-
-  @Test
-  void plateThicknessFromAreaAndMass() {
-    Measured plate = new Plate(1000, 1000, 4).measure(STEEL, Edges.IGNORED);
-    assertThat(plate.plateThicknessMm(STEEL)).isEqualTo(4, within(1e-9));
-    assertThat(plate.withHollow(HollowKind.CLOSED).hollow()).isEqualTo(HollowKind.CLOSED);
-    assertThat(plate.withHollow(HollowKind.NONE)).isEqualTo(plate);
-  }
 }

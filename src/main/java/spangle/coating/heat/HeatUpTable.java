@@ -41,11 +41,6 @@ public record HeatUpTable(List<Row> rows) {
     rows = List.copyOf(sorted);
   }
 
-  /** Whether anything was measured for this metal. */
-  public boolean isMeasured(Metal metal) {
-    return rows.stream().anyMatch(row -> row.metal() == metal);
-  }
-
   /** Minutes to cure temperature; a part heated from one side counts as twice its thickness. */
   public double minutes(HeatedPart part) {
     double thicknessMm = part.heatLengthM() * 2000;

@@ -24,14 +24,4 @@ public record CoatSchedule(int coats, Interval recoatMin) {
         ? new Interval(0, 0)
         : new Interval(gaps * recoatMin.min(), gaps * recoatMin.max());
   }
-
-  /** Whether a coat may follow after so many minutes. */
-  public boolean mayFollow(double minutes) {
-    return recoatMin.contains(minutes);
-  }
-
-  /** Whether the coat must be roughened first, because the window has passed. */
-  public boolean needsKeying(double minutes) {
-    return minutes > recoatMin.max();
-  }
 }

@@ -16,9 +16,6 @@ public record Reclaim(double firstPass, double capture) {
   /** Capture of a cyclone (published trade figure, about). */
   public static final double CYCLONE = 0.90;
 
-  /** Capture of cartridge filters (published trade figure, about). */
-  public static final double CARTRIDGE = 0.99;
-
   /**
    * What shops really reach with reclaim; fines and the colour's end take the rest (published; "95
    * to 99 % is not realistic").

@@ -76,11 +76,6 @@ public record DipHeat(double steelKJ, double zincKJ) {
     return totalKJ() / 3600;
   }
 
-  /** Mean power when this is what one hour takes, kW. */
-  public double kWPerHour() {
-    return totalKJ() / 3600;
-  }
-
   /** Work a kettle can take in an hour by its long walls, kg/h. */
   public static double kgPerHour(double lengthMm, double depthMm) {
     Limits.above(lengthMm, 0, "a kettle length", "mm");

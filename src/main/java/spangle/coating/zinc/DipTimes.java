@@ -1,6 +1,5 @@
 package spangle.coating.zinc;
 
-import spangle.measure.Interval;
 import spangle.measure.Limits;
 import spangle.measure.LowLikelyHigh;
 
@@ -16,9 +15,6 @@ public final class DipTimes {
   /** Skim, lower, raise and clear (common practice). */
   private static final LowLikelyHigh AROUND_MIN = new LowLikelyHigh(5, 7.5, 10);
 
-  /** Load runs of different immersion times share a beam when they differ by no more than this. */
-  private static final double SHARE_WITHIN_MIN = 2;
-
   private DipTimes() {}
 
   /** Immersion by the thickest piece on the beam: 2 min + 0.5 min/mm, at least 3. */
@@ -27,22 +23,8 @@ public final class DipTimes {
     return Math.max(LEAST_MIN, BASE_MIN + MIN_PER_MM * thickestMm);
   }
 
-  /**
-   * Immersion at which pieces of this thickness may stay with heavier ones: up to two minutes over
-   * their own need.
-   */
-  public static Interval immersionWindowMin(double thicknessMm) {
-    double need = immersionMin(thicknessMm);
-    return new Interval(need, need + SHARE_WITHIN_MIN);
-  }
-
   /** Dip to dip: immersion and everything around it. */
   public static LowLikelyHigh cycleMin(double thickestMm) {
     return AROUND_MIN.map(around -> around + immersionMin(thickestMm));
-  }
-
-  /** Dips an hour at the likely cycle. */
-  public static double dipsPerHour(double thickestMm) {
-    return 60 / cycleMin(thickestMm).likely();
   }
 }

@@ -52,10 +52,4 @@ public final class Pickling {
   public static boolean spent(double ironGL) {
     return ironGL >= SPENT_IRON_G_L;
   }
-
-  /** Loads an hour that so many acid tanks let through. */
-  public static double loadsPerHour(int tanks, double picklingMin) {
-    Limits.above(picklingMin, 0, "a pickling time", "min");
-    return tanks * 60 / picklingMin;
-  }
 }

@@ -97,10 +97,4 @@ public record WeekInput(
     return new WeekInput(
         name, shop, catalogue, jobs, kits, gates, others, problems, rows, digests, overlay);
   }
-
-  /** The same week with other jobs, for a question about some of them. */
-  public WeekInput withJobs(List<Job> others) {
-    return new WeekInput(
-        name, shop, catalogue, others, kits, gates, events, problems, rows, digests, overlay);
-  }
 }

@@ -46,16 +46,6 @@ final class Hours {
     return NEVER;
   }
 
-  /** Start of the first span that opens after that minute. */
-  int nextOpening(int afterMin) {
-    for (int start : open) {
-      if (start > afterMin) {
-        return start;
-      }
-    }
-    return NEVER;
-  }
-
   /** Minutes open in all. */
   int minutes() {
     int sum = 0;

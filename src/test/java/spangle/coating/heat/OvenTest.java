@@ -28,7 +28,6 @@ class OvenTest {
     assertThat(rule.minutes(new HeatedPart(Metal.STEEL, 4, true))).isCloseTo(24, within(1e-9));
     assertThat(rule.minutes(HeatedPart.bothSides(Metal.ALUMINIUM, 3)))
         .isCloseTo(9 * 0.66543, within(0.001));
-    assertThat(rule.isMeasured(Metal.STEEL)).isFalse();
   }
 
   @Test
@@ -37,8 +36,6 @@ class OvenTest {
         new HeatUpTable(
             List.of(
                 new HeatUpTable.Row(Metal.STEEL, 6, 15), new HeatUpTable.Row(Metal.STEEL, 2, 6)));
-    assertThat(table.isMeasured(Metal.STEEL)).isTrue();
-    assertThat(table.isMeasured(Metal.ALUMINIUM)).isFalse();
     assertThat(table.minutes(HeatedPart.bothSides(Metal.STEEL, 1))).isEqualTo(3);
     assertThat(table.minutes(HeatedPart.bothSides(Metal.STEEL, 2))).isEqualTo(6);
     assertThat(table.minutes(HeatedPart.bothSides(Metal.STEEL, 4))).isEqualTo(10.5);

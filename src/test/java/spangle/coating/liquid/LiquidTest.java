@@ -178,11 +178,6 @@ class LiquidTest {
   void coatsFollowInsideTheirWindow() {
     CoatSchedule three = new CoatSchedule(3, new Interval(480, 10_080));
     assertThat(three.lastCoatMin()).isEqualTo(new Interval(960, 20_160));
-    assertThat(three.mayFollow(480)).isTrue();
-    assertThat(three.mayFollow(479)).isFalse();
-    assertThat(three.mayFollow(10_081)).isFalse();
-    assertThat(three.needsKeying(10_080)).isFalse();
-    assertThat(three.needsKeying(10_081)).isTrue();
     assertThat(new CoatSchedule(1, new Interval(1, Double.POSITIVE_INFINITY)).lastCoatMin())
         .isEqualTo(new Interval(0, 0));
     assertThatThrownBy(() -> new CoatSchedule(0, new Interval(1, 2)))

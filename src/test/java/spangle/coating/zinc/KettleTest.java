@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spangle.coating.zinc.Pickling.Rust;
-import spangle.measure.Interval;
 import spangle.measure.LowLikelyHigh;
 import spangle.measure.MeasureException;
 
@@ -100,16 +99,12 @@ class KettleTest {
   @CsvSource({"1,3", "2,3", "2.1,3.05", "6,5", "16,10"})
   void immersion(double thickestMm, double minutes) {
     assertThat(DipTimes.immersionMin(thickestMm)).isCloseTo(minutes, within(1e-9));
-    Interval window = DipTimes.immersionWindowMin(thickestMm);
-    assertThat(window.min()).isCloseTo(minutes, within(1e-9));
-    assertThat(window.width()).isCloseTo(2, within(1e-9));
   }
 
-  /** Four to six dips an hour (common practice). */
+  /** Four to six dips an hour (common practice): 10 to 15 minutes from dip to dip. */
   @Test
   void kettleCycle() {
     assertThat(DipTimes.cycleMin(6)).isEqualTo(new LowLikelyHigh(10, 12.5, 15));
-    assertThat(DipTimes.dipsPerHour(6)).isCloseTo(4.8, within(1e-9));
     assertThatThrownBy(() -> DipTimes.immersionMin(0)).isInstanceOf(MeasureException.class);
   }
 
@@ -123,9 +118,7 @@ class KettleTest {
     assertThat(Pickling.minutes(Rust.HEAVY, 200)).isEqualTo(180);
     assertThat(Pickling.spent(120)).isTrue();
     assertThat(Pickling.spent(119)).isFalse();
-    assertThat(Pickling.loadsPerHour(5, 60)).isEqualTo(5);
     assertThatThrownBy(() -> Pickling.minutes(Rust.LIGHT, -1)).isInstanceOf(MeasureException.class);
-    assertThatThrownBy(() -> Pickling.loadsPerHour(5, 0)).isInstanceOf(MeasureException.class);
   }
 
   /** ISO 1461 control sample by lot size (from memory), each edge on both sides. */
