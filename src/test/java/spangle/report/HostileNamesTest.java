@@ -122,6 +122,7 @@ class HostileNamesTest {
             "index.html", "purchases.csv", "schedule.csv", "schedule.xlsx", "week.ics");
     Document page = PageText.read(text("index.html"));
     assertThat(PageText.all(page, "a"))
+        .isNotEmpty()
         .extracting((Element a) -> a.getAttribute("href"))
         .allSatisfy(h -> assertThat(h).startsWith("#"));
   }

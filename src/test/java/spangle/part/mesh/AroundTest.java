@@ -96,8 +96,8 @@ class AroundTest {
     List<double[]> standing = points(Around.of(pipe));
     Random random = new Random(3);
     for (int i = 0; i < 100; i++) {
-      double deg = random.nextDouble() * 360;
-      double[] way = {0, Math.cos(deg), Math.sin(deg)};
+      double angle = random.nextDouble() * 2 * Math.PI;
+      double[] way = {0, Math.cos(angle), Math.sin(angle)};
       assertThat(reach(standing, way)).isBetween(99.9, 100.4);
     }
     assertThat(reach(standing, new double[] {1, 0, 0})).isEqualTo(3000);
