@@ -32,6 +32,17 @@ class LogAuditTest {
 
   private static List<Finding> audit(
       Said said, Brief brief, Plan plan, Map<String, Integer> heldB, LogAudit.Sheets sheets) {
+    return audit(
+        said, brief, plan, new LogAudit.PartOrder("job-A", "part-A", 4, Map.of()), heldB, sheets);
+  }
+
+  private static List<Finding> audit(
+      Said said,
+      Brief brief,
+      Plan plan,
+      LogAudit.PartOrder orderA,
+      Map<String, Integer> heldB,
+      LogAudit.Sheets sheets) {
     return LogAudit.of(
         new LogAudit.Case(
             BEFORE,
@@ -42,9 +53,7 @@ class LogAuditTest {
             AT,
             brief,
             plan,
-            List.of(
-                new LogAudit.PartOrder("job-A", "part-A", 4, Map.of()),
-                new LogAudit.PartOrder("job-B", "part-B", 4, heldB)),
+            List.of(orderA, new LogAudit.PartOrder("job-B", "part-B", 4, heldB)),
             sheets));
   }
 
@@ -130,20 +139,13 @@ class LogAuditTest {
 
   private static List<Finding> coats(Said said, Brief brief, Plan plan, int most, int toStrip) {
     Map<String, Integer> held = toStrip == 0 ? Map.of() : Map.of("rework-strip", toStrip);
-    return LogAudit.of(
-        new LogAudit.Case(
-            BEFORE,
-            KEPT,
-            0,
-            said.log(),
-            said.log().last(),
-            AT,
-            brief,
-            plan,
-            List.of(
-                new LogAudit.PartOrder("job-A", "part-A", 4, held, most),
-                new LogAudit.PartOrder("job-B", "part-B", 4, Map.of())),
-            new LogAudit.Sheets("A", "B", Map.of())));
+    return audit(
+        said,
+        brief,
+        plan,
+        new LogAudit.PartOrder("job-A", "part-A", 4, held, most),
+        Map.of(),
+        new LogAudit.Sheets("A", "B", Map.of()));
   }
 
   /** P1 is done and all its four pieces are rejected with their first coat: event 3. */

@@ -157,8 +157,8 @@ class StationRulesTest {
                 .visit("unload", 394, 399)));
   }
 
-  /** Lot B hung at that place and time, sprayed from 375, in the second oven from 380. */
-  private static PlannedBatch beside(int place, int hangMin, int boothMin) {
+  /** Lot B in the second oven after a booth that is changed for it from a minute on. */
+  private static PlannedBatch second(int place, int hangMin, int changeMin, int boothMin) {
     return bake(
         "oven-2 #1",
         "oven-2",
@@ -168,9 +168,14 @@ class StationRulesTest {
         load("P02", "rack", "B")
             .number(2)
             .visit("hang", place, hangMin, hangMin, hangMin + 10)
-            .visit("booth", boothMin, boothMin + 5)
+            .visit("booth", 1, changeMin, boothMin, boothMin + 5)
             .visit("unload", boothMin + 25, boothMin + 30)
             .row("B", 4, 60));
+  }
+
+  /** Lot B hung at that place and time, sprayed after lot A in its colour. */
+  private static PlannedBatch beside(int place, int hangMin, int boothMin) {
+    return second(place, hangMin, boothMin, boothMin);
   }
 
   @Test
@@ -187,18 +192,7 @@ class StationRulesTest {
 
   /** Lot B in yellow after lot A in grey: 10 minutes of change before its visit. */
   private static PlannedBatch yellow(int changeMin, int boothMin) {
-    return bake(
-        "oven-2 #1",
-        "oven-2",
-        0,
-        boothMin + 5,
-        boothMin + 25,
-        load("P02", "rack", "B")
-            .number(2)
-            .visit("hang", 2, 360, 360, 370)
-            .visit("booth", 1, changeMin, boothMin, boothMin + 5)
-            .visit("unload", boothMin + 25, boothMin + 30)
-            .row("B", 4, 60));
+    return second(2, 360, changeMin, boothMin);
   }
 
   @Test

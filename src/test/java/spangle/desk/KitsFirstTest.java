@@ -70,7 +70,13 @@ class KitsFirstTest {
   void aKitsLotCountsOneMoreThanTheSamePartForStock() {
     List<Lot> lots = planned("J-1").week().brief().lots();
 
-    assertThat(lots).filteredOn(l -> l.jobId().equals("J-1")).isNotEmpty().allMatch(l -> l.weight() == 2);
-    assertThat(lots).filteredOn(l -> l.jobId().equals("J-2")).isNotEmpty().allMatch(l -> l.weight() == 1);
+    assertThat(lots)
+        .filteredOn(l -> l.jobId().equals("J-1"))
+        .isNotEmpty()
+        .allMatch(l -> l.weight() == 2);
+    assertThat(lots)
+        .filteredOn(l -> l.jobId().equals("J-2"))
+        .isNotEmpty()
+        .allMatch(l -> l.weight() == 1);
   }
 }

@@ -22,6 +22,7 @@ import spangle.plan.Dwell;
 import spangle.plan.Kit;
 import spangle.plan.MachineSpec;
 import spangle.plan.PlacesOut;
+import spangle.plan.PlannedBatch;
 import spangle.plan.StationSpec;
 import spangle.plan.Supply;
 import spangle.plan.Visit;
@@ -35,6 +36,19 @@ import spangle.solve.Solver;
  * front, lots f, stands for what has begun: its dates cannot slip.
  */
 class WhyOneCauseTest {
+  /** Lot f hangs on the rack when the week begins and is in the first oven until 395. */
+  private static final PlannedBatch UNDER_WAY =
+      bake(
+          "F",
+          "oven-1",
+          0,
+          375,
+          395,
+          load("FL", "rack", "f")
+              .visit("hang", 360, 370)
+              .visit("booth", 370, 375)
+              .visit("unload", 395, 400));
+
   private static final WorkCalendar ALWAYS = WorkCalendar.always(7 * 1440);
   private static final WorkCalendar TUESDAY = new WorkCalendar(List.of(new Span(1800, 2280)));
 
@@ -91,33 +105,11 @@ class WhyOneCauseTest {
             yard()
                 .lots(powderLot("a"), powderLot("f"))
                 .carrier("rack", c -> c.owning(1))
-                .frozen(
-                    bake(
-                        "F",
-                        "oven-1",
-                        0,
-                        375,
-                        395,
-                        load("FL", "rack", "f")
-                            .visit("hang", 360, 370)
-                            .visit("booth", 370, 375)
-                            .visit("unload", 395, 400)))),
+                .frozen(UNDER_WAY)),
         week(
             "colour-run",
             "the colour changes at booth",
-            yard()
-                .lots(powderLot("a"), powderLot("f").yellow())
-                .frozen(
-                    bake(
-                        "F",
-                        "oven-1",
-                        0,
-                        375,
-                        395,
-                        load("FL", "rack", "f")
-                            .visit("hang", 360, 370)
-                            .visit("booth", 370, 375)
-                            .visit("unload", 395, 400)))),
+            yard().lots(powderLot("a"), powderLot("f").yellow()).frozen(UNDER_WAY)),
         week(
             "station",
             "unload, which is busy",

@@ -66,7 +66,9 @@ class CarrierRunTest {
 
   @Test
   void aRackThatIsNeverStrippedIsBackAtOnce() {
-    assertThat(runs(0, 480)).isNotEmpty().allSatisfy(r -> assertThat(r.backMin()).isEqualTo(r.untilMin()));
+    assertThat(runs(0, 480))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.backMin()).isEqualTo(r.untilMin()));
   }
 
   @Test

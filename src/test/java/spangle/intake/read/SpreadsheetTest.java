@@ -25,6 +25,10 @@ import spangle.intake.week.Job;
 import spangle.intake.week.PartLine;
 
 class SpreadsheetTest {
+  private static final String[] USUAL = {
+    "job", "part", "qty", "material", "thickness_mm", "shape", "route", "finish", "due"
+  };
+
   private static final int DAY = 1440;
 
   @TempDir Path folder;
@@ -108,18 +112,7 @@ class SpreadsheetTest {
   void aProblemNamesSheetAndCell() throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       Sheet sheet = book.createSheet("list");
-      row(
-          sheet,
-          0,
-          "job",
-          "part",
-          "qty",
-          "material",
-          "thickness_mm",
-          "shape",
-          "route",
-          "finish",
-          "due");
+      row(sheet, 0, (Object[]) USUAL);
       row(sheet, 1, "J-8", "A", "1 lot", "steel", 3, "plate 90x40 mm", "powder", "P-GREY", "hot");
       WeekFiles.sound(folder).put("jobs/b.xlsx", bytes(book));
     }
@@ -134,18 +127,7 @@ class SpreadsheetTest {
   void aFormulaGivesItsStoredResultAndIsSaid() throws IOException {
     try (XSSFWorkbook book = new XSSFWorkbook()) {
       Sheet sheet = book.createSheet("list");
-      row(
-          sheet,
-          0,
-          "job",
-          "part",
-          "qty",
-          "material",
-          "thickness_mm",
-          "shape",
-          "route",
-          "finish",
-          "due");
+      row(sheet, 0, (Object[]) USUAL);
       row(sheet, 1, "J-8", "A", 1, "steel", 3, "plate 90x40 mm", "powder", "P-GREY", "fri");
       sheet.getRow(1).getCell(2).setCellFormula("6*7");
       book.getCreationHelper().createFormulaEvaluator().evaluateAll();

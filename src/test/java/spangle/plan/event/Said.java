@@ -6,6 +6,8 @@ import java.util.OptionalInt;
 
 /** Writes event logs for tests, a few words at a time. */
 public final class Said {
+  private static final OptionalInt NOT_SAID = OptionalInt.empty();
+
   private final List<Event> events = new ArrayList<>();
 
   /** Of a load. */
@@ -20,7 +22,6 @@ public final class Said {
 
   /** A breakdown with an end. */
   public Said broken(int atMin, String station, int untilMin) {
-    Event.Figures n = Event.Figures.NONE;
     return add(
         atMin,
         EventKind.BROKEN,
@@ -28,34 +29,21 @@ public final class Said {
         "",
         "",
         station,
-        new Event.Figures(
-            n.count(),
-            n.amount(),
-            n.fromMin(),
-            OptionalInt.of(untilMin),
-            n.factor(),
-            n.siPct(),
-            n.pPct(),
-            n.levelDownMm(),
-            n.priority(),
-            n.dueMin(),
-            n.event(),
-            n.coats()));
+        figures(NOT_SAID, OptionalInt.of(untilMin), NOT_SAID, NOT_SAID));
   }
 
   /** So many places of a station are out of use. */
   public Said placesOut(int atMin, String station, int count) {
-    return add(atMin, EventKind.BROKEN, "", "", "", station, figures(count, 0));
+    return add(atMin, EventKind.BROKEN, "", "", "", station, pieces(count));
   }
 
   /** Pieces that did not pass. */
   public Said rejected(int atMin, String job, String part, int count) {
-    return add(atMin, EventKind.REJECTED, "", job, part, "", figures(count, 0));
+    return add(atMin, EventKind.REJECTED, "", job, part, "", pieces(count));
   }
 
   /** Pieces with so many coats that did not pass. */
   public Said rejected(int atMin, String job, String part, int count, int coats) {
-    Event.Figures n = figures(count, 0);
     return add(
         atMin,
         EventKind.REJECTED,
@@ -63,29 +51,24 @@ public final class Said {
         job,
         part,
         "",
-        new Event.Figures(
-            n.count(),
-            n.amount(),
-            n.fromMin(),
-            n.untilMin(),
-            n.factor(),
-            n.siPct(),
-            n.pPct(),
-            n.levelDownMm(),
-            n.priority(),
-            n.dueMin(),
-            n.event(),
-            OptionalInt.of(coats)));
+        figures(OptionalInt.of(count), NOT_SAID, NOT_SAID, OptionalInt.of(coats)));
   }
 
   /** Pieces that are bare again. */
   public Said stripped(int atMin, String job, String part, int count) {
-    return add(atMin, EventKind.STRIPPED, "", job, part, "", figures(count, 0));
+    return add(atMin, EventKind.STRIPPED, "", job, part, "", pieces(count));
   }
 
   /** An earlier event that does not count. */
   public Said struck(int atMin, int event) {
-    return add(atMin, EventKind.STRUCK, "", "", "", "", figures(0, event));
+    return add(
+        atMin,
+        EventKind.STRUCK,
+        "",
+        "",
+        "",
+        "",
+        figures(NOT_SAID, NOT_SAID, OptionalInt.of(event), NOT_SAID));
   }
 
   /** Everything ran as planned so far. */
@@ -98,21 +81,26 @@ public final class Said {
     return new EventLog(events);
   }
 
-  private static Event.Figures figures(int count, int event) {
+  private static Event.Figures pieces(int count) {
+    return figures(OptionalInt.of(count), NOT_SAID, NOT_SAID, NOT_SAID);
+  }
+
+  private static Event.Figures figures(
+      OptionalInt count, OptionalInt untilMin, OptionalInt event, OptionalInt coats) {
     Event.Figures n = Event.Figures.NONE;
     return new Event.Figures(
-        count == 0 ? OptionalInt.empty() : OptionalInt.of(count),
+        count,
         n.amount(),
         n.fromMin(),
-        n.untilMin(),
+        untilMin,
         n.factor(),
         n.siPct(),
         n.pPct(),
         n.levelDownMm(),
         n.priority(),
         n.dueMin(),
-        event == 0 ? OptionalInt.empty() : OptionalInt.of(event),
-        n.coats());
+        event,
+        coats);
   }
 
   private Said add(
