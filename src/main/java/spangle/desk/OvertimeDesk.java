@@ -105,10 +105,9 @@ final class OvertimeDesk {
       return answer(Overtime.State.TOO_MUCH_OUT, 0, List.of());
     }
     chains = chains.subList(0, Math.min(most, chains.size()));
-    List<Overtime.Offer> offers = new ArrayList<>();
-    for (List<Stretch> choice : choices) {
-      offer(choice).ifPresent(offers::add);
-    }
+    // Each way is tried by itself, so they share the cores; the answers keep their order.
+    List<Overtime.Offer> offers =
+        choices.parallelStream().map(this::offer).flatMap(Optional::stream).toList();
     return answer(Overtime.State.TRIED, choices.size(), worthSaying(offers));
   }
 

@@ -49,10 +49,15 @@ public final class OvertimeWords {
     overtime.offers().forEach(offer -> lines.add(offer(offer)));
     switch (overtime.state()) {
       case NOT_NEEDED -> {}
-      case NOT_ALLOWED ->
+      case NOT_ALLOWED -> {
+        boolean couldHelp = overtime.lotsOut() == 0 || overtime.beyondHours() < overtime.lotsOut();
+        if (couldHelp) {
           lines.add(
               "Overtime: the shop file allows none from now on, so none was tried (overtime: days,"
                   + " from, to, lines, people in shop.yaml).");
+        }
+        beyondHours(lines);
+      }
       case TOO_MUCH_OUT ->
           lines.add(
               "Overtime: the hours allowed and the lots to put into them are so many that it was not"
@@ -74,17 +79,21 @@ public final class OvertimeWords {
                   + Say.count(overtime.lotsTried(), "lot")
                   + " due first were tried.");
         }
-        if (overtime.beyondHours() > 0) {
-          lines.add(
-              "No hours help "
-                  + overtime.beyondHours()
-                  + " of the "
-                  + Say.count(overtime.lotsOut(), "lot")
-                  + " left out: see the reason of each.");
-        }
+        beyondHours(lines);
       }
     }
     return lines;
+  }
+
+  private void beyondHours(List<String> lines) {
+    if (overtime.beyondHours() > 0) {
+      lines.add(
+          "No hours help "
+              + overtime.beyondHours()
+              + " of the "
+              + Say.count(overtime.lotsOut(), "lot")
+              + " left out: see the reason of each.");
+    }
   }
 
   /** One offer as a sentence. */

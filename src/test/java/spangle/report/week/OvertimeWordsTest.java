@@ -104,4 +104,18 @@ class OvertimeWordsTest {
         .containsExactly(
             "Fri 14:30 to 15:30 on Liquid booth (one person): H-7 is then wholly in time.");
   }
+
+  @Test
+  void whereOnlyMaterialIsLackingNobodyIsAskedForHours() {
+    Overtime lacking = new Overtime(State.NOT_ALLOWED, 0, 2, 0, 2, 1, List.of());
+    Overtime hours = new Overtime(State.NOT_ALLOWED, 0, 2, 0, 1, 1, List.of());
+
+    assertThat(words(lacking).lines())
+        .containsExactly("No hours help 2 of the 2 lots left out: see the reason of each.");
+    assertThat(words(hours).lines())
+        .hasSize(2)
+        .first()
+        .asString()
+        .contains("the shop file allows none");
+  }
 }
