@@ -184,7 +184,8 @@ final class ReportDesk {
   }
 
   private static Question question(Problem p) {
-    String subject = p.job().isEmpty() ? p.place().words() : WeekIndex.key(p.job(), p.part());
+    String named = p.job().isEmpty() ? p.part() : WeekIndex.key(p.job(), p.part());
+    String subject = named.isEmpty() ? p.place().words() : named;
     Danger danger = p.severity() == Severity.DANGER ? Danger.PEOPLE : Danger.FACT;
     return new Question(
         subject,

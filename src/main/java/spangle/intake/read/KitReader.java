@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import spangle.intake.problem.Place;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
@@ -130,6 +131,33 @@ final class KitReader {
     return having.isEmpty() ? "" : having.get(0);
   }
 
+  /** A question about the pieces of a kit's line, so that who answers hears of which part. */
+  private static Problem asked(
+      ProblemCode code,
+      KitOrder.Line line,
+      int dueMin,
+      Place place,
+      String field,
+      String value,
+      String limit,
+      String why,
+      String remedy) {
+    return new Problem(
+        code,
+        code.severity(),
+        place,
+        field,
+        value,
+        limit,
+        why,
+        remedy,
+        code.meanwhile(),
+        "",
+        line.jobId(),
+        line.partId(),
+        dueMin);
+  }
+
   private Optional<PartLine> part(KitOrder.Line line) {
     return jobs.stream()
         .filter(j -> j.id().equals(line.jobId()))
@@ -147,16 +175,19 @@ final class KitReader {
             jobs.stream().flatMap(j -> j.parts().stream()).map(PartLine::id).toList();
         row.notes()
             .add(
-                ProblemCode.KIT_PART_MISSING,
-                row.valuePlace("part"),
-                "part",
-                line.partId(),
-                "",
-                "no accepted job makes the part"
-                    + (line.jobId().isEmpty() ? "" : " in job '" + line.jobId() + "'")
-                    + Near.hint(line.partId(), known)
-                    + "; the kit cannot be complete",
-                "correct the part, order it, or count what is in the store");
+                asked(
+                    ProblemCode.KIT_PART_MISSING,
+                    line,
+                    Problem.NO_DUE,
+                    row.valuePlace("part"),
+                    "part",
+                    line.partId(),
+                    "",
+                    "no accepted job makes the part"
+                        + (line.jobId().isEmpty() ? "" : " in job '" + line.jobId() + "'")
+                        + Near.hint(line.partId(), known)
+                        + "; the kit cannot be complete",
+                    "correct the part, order it, or count what is in the store"));
       }
       return;
     }
@@ -165,9 +196,10 @@ final class KitReader {
     if (all > part.get().qty()) {
       row.notes()
           .add(
-              new Problem(
+              asked(
                   ProblemCode.KIT_SHORT,
-                  ProblemCode.KIT_SHORT.severity(),
+                  line,
+                  part.get().wanted().dueMin(),
                   row.valuePlace("per_set"),
                   "per_set",
                   Long.toString(all),
@@ -178,12 +210,7 @@ final class KitReader {
                       + line.partId()
                       + "' beyond the store, ordered are "
                       + part.get().qty(),
-                  "order more, make fewer sets, or count the store again",
-                  ProblemCode.KIT_SHORT.meanwhile(),
-                  "",
-                  line.jobId(),
-                  line.partId(),
-                  part.get().wanted().dueMin()));
+                  "order more, make fewer sets, or count the store again"));
     }
   }
 
