@@ -274,7 +274,7 @@ class OvertimeDeskTest {
   void whatCoolsAfterMidnightIsNoReasonToBuyNothing() throws IOException {
     for (int end = 0; end < 60; end += 15) {
       String until = "00:%02d".formatted(end + 1);
-      Overtime night = made(evening("mon", "23:00", until, "zinc"), FULL).report().overtime();
+      Overtime night = made(evening("mon", "22:00", until, "zinc"), FULL).report().overtime();
       assertThat(night.offers()).as(until).isNotEmpty();
     }
   }

@@ -93,6 +93,10 @@ final class LineMaker {
     int limit = profile.longestWaitAfterMin();
     List<StationUse> before = line.before();
     int at = before.indexOf(use);
+    if (line.hauling().isPresent()) {
+      // What is packed waits for its truck, over a weekend too.
+      return Integer.MAX_VALUE;
+    }
     if (at < 0) {
       return limit;
     }
