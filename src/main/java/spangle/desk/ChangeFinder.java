@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import spangle.plan.Brief;
+import spangle.plan.Finish;
+import spangle.plan.FinishKind;
 import spangle.plan.Goals;
 import spangle.plan.Held;
 import spangle.plan.Lot;
@@ -27,6 +29,9 @@ final class ChangeFinder {
   /** Hangers are told of a load that hangs at another time by so much, though its oven waits. */
   private static final int HANGERS_CARE_MIN = 30;
 
+  /** In the key of what reactive steel gets. */
+  private static final String REACTIVE = "reactive steel";
+
   private final PlanFile kept;
   private final ReplanStart start;
   private final Brief brief;
@@ -35,6 +40,7 @@ final class ChangeFinder {
   private final Map<String, LoadMatch.Spot> old = new HashMap<>();
   private final Map<String, LoadMatch.Spot> now = new HashMap<>();
   private final Map<String, Lot> lots = new TreeMap<>();
+  private final Map<String, Finish> finishes = new HashMap<>();
   private final Tellers tellers;
   private final ChangeWords words;
   private final PieceFate fate;
@@ -51,6 +57,7 @@ final class ChangeFinder {
     spots(kept.plan(), old);
     spots(plan, now);
     kept.brief().lots().forEach(l -> lots.put(l.id(), l));
+    kept.brief().lots().forEach(l -> finishes.put(l.id(), l.finish()));
     brief.lots().forEach(l -> lots.put(l.id(), l));
     this.tellers = new Tellers(start.week(), kept.brief(), old, now, plan.leftOut());
     this.words = new ChangeWords(brief, lots);
@@ -139,7 +146,8 @@ final class ChangeFinder {
     int hangs = Math.abs(is.firstMin() - was.firstMin());
     boolean stands = is.stands(was) && hangs <= HANGERS_CARE_MIN && is.id().equals(was.id());
     boolean samePieces = came.isEmpty() && went.isEmpty();
-    boolean sameWay = words.details(is, was).isEmpty();
+    String otherwise = otherWork(is);
+    boolean sameWay = words.details(is, was).isEmpty() && otherwise.isEmpty();
     if (stands && samePieces && sameWay) {
       return;
     }
@@ -149,7 +157,7 @@ final class ChangeFinder {
     }
     ChangeList.Kind kind = kind(stands, came, went);
     String before = words.place(was, is);
-    String after = words.place(is, was);
+    String after = words.place(is, was) + otherwise;
     Set<String> tell = new LinkedHashSet<>();
     if (!samePieces) {
       before += "; " + words.pieces(was.load().lotIds());
@@ -161,6 +169,26 @@ final class ChangeFinder {
         ovenOnly ? tellers.atTheMachine(is.load().lotIds()) : tellers.of(is.load().lotIds(), kind));
     String forced = start.forced().getOrDefault(was.id(), "");
     line(kind, is, before, after, samePieces ? reason(was) : forced, tell, version);
+  }
+
+  /** What its pieces get now and did not before; empty where it is the same. */
+  private String otherWork(LoadMatch.Spot is) {
+    for (String id : is.load().lotIds()) {
+      Finish before = finishes.get(id);
+      Lot now = lots.get(id);
+      if (before == null || now == null || before.key().equals(now.finish().key())) {
+        continue;
+      }
+      if (!before.name().equals(now.finish().name())) {
+        return ", " + now.finish().name();
+      }
+      if (now.finish().kind() == FinishKind.ZINC) {
+        return now.finish().key().contains(REACTIVE)
+            ? ", reactive steel: thick, dark coating"
+            : ", ordinary steel";
+      }
+    }
+    return "";
   }
 
   private static ChangeList.Kind kind(

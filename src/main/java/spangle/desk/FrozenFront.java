@@ -329,7 +329,7 @@ final class FrozenFront {
     if (was.finish().equals(is.finish()) && !was.visits().equals(is.visits())) {
       return "its minutes at the stations are others now";
     }
-    return was.finish().equals(is.finish())
+    return was.finish().name().equals(is.finish().name())
         ? "its pieces have to be worked otherwise now"
         : "its pieces have to be worked otherwise now: " + is.finish().name();
   }

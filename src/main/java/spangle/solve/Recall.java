@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
 import spangle.plan.clock.Batch;
@@ -14,6 +16,7 @@ import spangle.plan.clock.Floor;
 import spangle.plan.clock.LineFacts;
 import spangle.plan.clock.Load;
 import spangle.plan.clock.LotFacts;
+import spangle.plan.event.LotNames;
 import spangle.solve.move.Hanging;
 
 /**
@@ -25,6 +28,9 @@ final class Recall {
   private final Hanging hanging;
   private final Map<String, Integer> lots = new HashMap<>();
   private final Map<String, Integer> carriers = new HashMap<>();
+
+  /** By part and step: lots no earlier load names, in the order in which they can be hung. */
+  private final Map<String, List<LotFacts>> newcomers = new HashMap<>();
 
   Recall(Floor floor, Hanging hanging) {
     this.floor = floor;
@@ -43,6 +49,7 @@ final class Recall {
    * @param done lots that have a place; those recalled are marked
    */
   void recall(List<PlannedBatch> earlier, Batch[][][] rows, boolean[] done) {
+    meet(earlier, done);
     List<PlannedBatch> inTime = new ArrayList<>(earlier);
     inTime.sort(Comparator.comparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
     for (PlannedBatch batch : inTime) {
@@ -58,6 +65,38 @@ final class Recall {
         }
       }
     }
+  }
+
+  private void meet(List<PlannedBatch> earlier, boolean[] done) {
+    Set<String> named = new HashSet<>();
+    earlier.forEach(b -> b.loads().forEach(l -> named.addAll(l.lotIds())));
+    for (LotFacts lot : floor.lots) {
+      if (!done[lot.index] && lot.hasPlace() && !named.contains(lot.lot.id())) {
+        newcomers.computeIfAbsent(LotNames.work(lot.lot.id()), w -> new ArrayList<>()).add(lot);
+      }
+    }
+    Comparator<LotFacts> sooner = Comparator.comparingInt(l -> l.lot.readyMin());
+    Comparator<LotFacts> larger = Comparator.comparingInt(l -> -l.lot.pieces());
+    newcomers.values().forEach(l -> l.sort(sooner.thenComparing(larger)));
+  }
+
+  /**
+   * The lot itself, or, where its pieces come in another count now, one of the same part and step
+   * that is there in time: the load stays where people know it. None is -1.
+   */
+  private int lotOrNewcomer(String id, PlannedBatch planned) {
+    Integer known = lots.get(id);
+    if (known != null) {
+      return known;
+    }
+    List<LotFacts> others = newcomers.getOrDefault(LotNames.work(id), List.of());
+    for (LotFacts other : others) {
+      if (other.lot.readyMin() < planned.startMin()) {
+        others.remove(other);
+        return other.index;
+      }
+    }
+    return -1;
   }
 
   private static void append(Batch[][] rows, int m, Batch batch, boolean[] done) {
@@ -79,9 +118,8 @@ final class Recall {
       Integer carrier = carriers.get(load.carrierId());
       int[] left =
           load.lotIds().stream()
-              .filter(lots::containsKey)
-              .mapToInt(lots::get)
-              .filter(lot -> !done[lot] && floor.lots[lot].hasPlace())
+              .mapToInt(id -> lotOrNewcomer(id, planned))
+              .filter(lot -> lot >= 0 && !done[lot] && floor.lots[lot].hasPlace())
               .filter(lot -> floor.lots[lot].line == line.index)
               .toArray();
       if (carrier == null || left.length == 0) {

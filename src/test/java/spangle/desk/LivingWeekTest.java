@@ -263,8 +263,14 @@ class LivingWeekTest {
     week.event("when: tue 14:00, what: as-planned");
     week.event(
         "when: tue 14:00, what: certificate, job: H-108, part: EP-04, si_pct: 0.09, p_pct: 0.02");
-    week.heard("tue 14:00");
+    ReplanDesk.Rest rest = week.heard("tue 14:00");
 
+    // Each load that stands where it stood is told to the kettle crew all the same.
+    Set<String> told = new HashSet<>();
+    rest.changes().lines().forEach(l -> told.add(l.load()));
+    assertThat(week.loadsOf("H-108"))
+        .filteredOn(s -> !week.plan().brief().frozen().contains(s.batch()))
+        .allMatch(s -> told.contains(s.id()));
     assertThat(ordinary).isTrue();
     List<Lot> open =
         week.plan().brief().lots().stream()

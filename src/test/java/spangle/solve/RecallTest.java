@@ -44,6 +44,18 @@ class RecallTest {
     assertThat(lotsInTime(solve(brief, List.of(SECOND), 1))).startsWith("A");
   }
 
+  /** Two pieces fewer came: a new lot, and the load stays where people know it. */
+  @Test
+  void piecesThatComeInAnotherCountKeepTheirLoad() {
+    PlannedBatch known = simpleBake("oven-1 #1", "P1", 360, "J/A#1");
+    PlannedBatch next = simpleBake("oven-1 #2", "P2", 400, "B");
+    Brief brief = yard().lots(powderLot("B"), powderLot("J/A#3")).build();
+    assertThat(lotsInTime(solve(brief, List.of(known, next), 1))).containsExactly("J/A#3", "B");
+    // Where they come later than the load was to run, nothing waits for them.
+    Brief late = yard().lots(powderLot("B"), powderLot("J/A#3").ready(500)).build();
+    assertThat(lotsInTime(solve(late, List.of(known, next), 1))).containsExactly("B", "J/A#3");
+  }
+
   @Test
   void workThatIsGoneOrFrozenIsNotRecalledTwice() {
     Brief brief = yard().lots(powderLot("B"), powderLot("C")).frozen(FIRST).build();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -60,6 +61,11 @@ public record Standing(
       return lots.get(0).pieces();
     }
 
+    /** When they can be hung. */
+    int readyMin() {
+      return lots.get(0).readyMin();
+    }
+
     /** Whether it is a second run of rejected pieces. */
     public boolean rework() {
       return number == 0;
@@ -114,7 +120,43 @@ public record Standing(
         open.add(new Wanted.Arrival(arrival.pieces() - here, arrival.atMin()));
       }
     }
-    return open;
+    return asKnown(part, open).orElse(open);
+  }
+
+  /**
+   * The same pieces in the lots people know, where all of those are here by the time they were
+   * known for: lots of a later arrival may have hung before those of an earlier one, and what is
+   * left would be counted off anew.
+   */
+  private Optional<List<Wanted.Arrival>> asKnown(PartKey part, List<Wanted.Arrival> pool) {
+    List<Chain> known =
+        open.getOrDefault(part, List.of()).stream()
+            .filter(c -> !c.rework())
+            .sorted(Comparator.comparingInt(Chain::readyMin).thenComparingInt(Chain::number))
+            .toList();
+    int here = settled(part).stream().mapToInt(Chain::readyMin).max().orElse(0);
+    List<Wanted.Arrival> lots = new ArrayList<>();
+    int at = 0;
+    int left = pool.isEmpty() ? 0 : pool.get(0).pieces();
+    for (Chain chain : known) {
+      int wanted = chain.pieces();
+      int ready = Integer.MIN_VALUE;
+      while (wanted > 0 && at < pool.size()) {
+        int taken = Math.min(wanted, left);
+        ready = taken > 0 ? pool.get(at).atMin() : ready;
+        wanted -= taken;
+        left -= taken;
+        if (left == 0) {
+          at++;
+          left = at < pool.size() ? pool.get(at).pieces() : 0;
+        }
+      }
+      if (wanted > 0 || ready > Math.max(here, chain.readyMin())) {
+        return Optional.empty();
+      }
+      lots.add(new Wanted.Arrival(chain.pieces(), ready));
+    }
+    return at == pool.size() ? Optional.of(lots) : Optional.empty();
   }
 
   /** Numbers for the lots of a part: those of the plan so far where pieces agree, then new ones. */

@@ -32,6 +32,16 @@ final class Announced {
       this.weight = weight;
     }
 
+    /** At how many times the earlier plan has such a load. */
+    int times() {
+      return starts.length;
+    }
+
+    /** One of them. */
+    int time(int k) {
+      return starts[k];
+    }
+
     /** What it counts there; 0 where the earlier plan has such a load, or says nothing of it. */
     int moved(int machine, int startMin) {
       for (int k = 0; k < machines.length; k++) {

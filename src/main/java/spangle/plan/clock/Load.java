@@ -158,6 +158,16 @@ public final class Load {
     countLate(endMin, 1, tally);
   }
 
+  /** At how many times the announced plan has such a load; 0 where it says nothing of it. */
+  public int announcedTimes() {
+    return announced.times();
+  }
+
+  /** One of them, from 0 on. */
+  public int announcedTime(int k) {
+    return announced.time(k);
+  }
+
   /** What it counts where it stands elsewhere or at another time than announced. */
   int moved(int machine, int startMin) {
     return frozen.isPresent() ? 0 : announced.moved(machine, startMin);

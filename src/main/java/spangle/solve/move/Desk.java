@@ -127,8 +127,12 @@ final class Desk {
     return row < count;
   }
 
-  /** A minute a load would like to be near: when it is ready, due, or now. */
+  /** A minute a load would like to be near: where people know it, when it is ready, due, or now. */
   int wish(Load load, int startNow) {
+    int known = load.announcedTimes();
+    if (known > 0 && dice.percent(50)) {
+      return load.announcedTime(dice.below(known));
+    }
     int draw = dice.below(4);
     if (draw == 0) {
       return load.ready;
