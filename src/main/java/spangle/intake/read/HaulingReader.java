@@ -39,7 +39,7 @@ final class HaulingReader {
       line.missing("collects");
     }
     int lead = line.wholeOr("lead_days", 0, 60, 3);
-    OptionalInt at = Times.clock(line, "returns_at");
+    OptionalInt at = DayClock.minute(line, "returns_at");
     double maxKg = line.quantityNeeded("truck_max", QuantityKind.MASS, TRUCK_KG).orElse(1);
     int places = line.wholeOr("truck_places", 1, 200, 12);
     double charge = line.numberOr("charge_per_kg", Range.of(0, 1_000), 0);

@@ -38,7 +38,7 @@ final class HoursReader {
     List<Shift> shifts = new ArrayList<>();
     for (Fields shift : fields.groups("shifts")) {
       Set<Integer> days = days(shift);
-      Optional<Span> hours = Times.hours(shift);
+      Optional<Span> hours = DayClock.hours(shift);
       List<Span> breaks = breaks(shift, hours);
       List<String> which = linesNamed(shift);
       shift.finish();
@@ -92,7 +92,7 @@ final class HoursReader {
 
   /** A shift may go round the clock; overtime that ends when it begins is none. */
   private static Optional<Span> someHours(Fields owner) {
-    Optional<Span> hours = Times.hours(owner);
+    Optional<Span> hours = DayClock.hours(owner);
     boolean some =
         hours.filter(h -> h.startMin() > 0 && h.endMin() == h.startMin() + Shop.DAY_MIN).isEmpty();
     Optional<Datum.Scalar> end = some ? Optional.empty() : owner.scalar("to");
@@ -117,7 +117,7 @@ final class HoursReader {
     List<Span> breaks = new ArrayList<>();
     int begin = hours.filter(h -> h.endMin() > Shop.DAY_MIN).map(Span::startMin).orElse(0);
     for (Datum.Scalar rest : owner.texts("breaks", "[,;]")) {
-      Times.stretch("breaks", rest, owner.notes())
+      DayClock.stretch("breaks", rest, begin > 0, owner.notes())
           .map(
               s ->
                   s.startMin() < begin
@@ -158,7 +158,7 @@ final class HoursReader {
     List<DayException> days = new ArrayList<>();
     for (Fields extra : fields.groups("extra_days")) {
       OptionalInt day = dayOf(extra, times);
-      Optional<Span> hours = Times.hours(extra);
+      Optional<Span> hours = DayClock.hours(extra);
       List<Span> breaks = breaks(extra, hours);
       List<String> which = linesNamed(extra);
       String why = extra.text("why");

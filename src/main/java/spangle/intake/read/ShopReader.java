@@ -140,7 +140,7 @@ final class ShopReader {
     List<Maintenance> blocks = new ArrayList<>();
     for (Fields block : fields.groups("maintenance")) {
       Optional<String> station = block.name("station");
-      Optional<Span> hours = Times.hours(block);
+      Optional<Span> hours = DayClock.hours(block);
       List<Integer> days = new ArrayList<>();
       Optional<Datum.Scalar> weekday = block.scalar("day");
       if (weekday.isPresent()) {

@@ -11,7 +11,6 @@ import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import spangle.equipment.Span;
 import spangle.intake.problem.ProblemCode;
 import spangle.intake.source.Datum;
 import spangle.intake.week.Shop;
@@ -42,7 +41,6 @@ final class Times {
   }
 
   private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
-  private static final Pattern CLOCK = Pattern.compile("([0-2]?[0-9])[:.h]([0-5][0-9])(?::00)?");
   private static final String DAY_NAME =
       "(mon|tue|wed|thu|fri|sat|sun)(?:day|s|sday|nesday|r|rs|rsday|urday)?";
   private static final Pattern DAY = Pattern.compile(DAY_NAME + "\\.?(?:[ ,]+(.+))?");
@@ -65,8 +63,6 @@ final class Times {
   private static final Pattern MONTH_DAY =
       Pattern.compile(WEEKDAY + MONTH + "[ -]*" + OF_MONTH + YEAR_CLOCK);
   private static final Pattern DIGITS = Pattern.compile("(20[0-9]{2})([01][0-9])([0-3][0-9])");
-  private static final Pattern HALF_DAY =
-      Pattern.compile("(1[0-2]|0?[1-9])(?:[:.]([0-5][0-9]))? ?([ap])\\.?m\\.?");
   private static final Pattern SERIAL = Pattern.compile("([345][0-9]{4})(?:[.,]([0-9]{1,12}))?");
 
   /** Day 0 of spreadsheet serial dates after February 1900 (the 1900 date system). */
@@ -300,77 +296,8 @@ final class Times {
     if (clock == null || clock.equals("00:00:00")) {
       return Optional.of(new Reading(date, OptionalInt.empty(), other));
     }
-    OptionalInt minute = clock(clock);
+    OptionalInt minute = DayClock.minute(clock);
     return minute.isEmpty() ? Optional.empty() : Optional.of(new Reading(date, minute, other));
-  }
-
-  /** Minutes of the day of {@code 07:30}, {@code 7.30}, {@code 24:00}, {@code 2 pm}, noon. */
-  static OptionalInt clock(String text) {
-    String lower = text.strip().toLowerCase(Locale.ROOT);
-    if (lower.equals("noon")) {
-      return OptionalInt.of(12 * 60);
-    }
-    Matcher half = HALF_DAY.matcher(lower);
-    if (half.matches()) {
-      int hour = Integer.parseInt(half.group(1)) % 12 + (half.group(3).equals("p") ? 12 : 0);
-      return OptionalInt.of(
-          hour * 60 + (half.group(2) == null ? 0 : Integer.parseInt(half.group(2))));
-    }
-    Matcher clock = CLOCK.matcher(lower);
-    if (!clock.matches()) {
-      return OptionalInt.empty();
-    }
-    int minute = Integer.parseInt(clock.group(1)) * 60 + Integer.parseInt(clock.group(2));
-    return minute <= Shop.DAY_MIN ? OptionalInt.of(minute) : OptionalInt.empty();
-  }
-
-  /** A time of day that must be there. */
-  static OptionalInt clock(Fields fields, String key) {
-    Optional<Datum.Scalar> scalar = fields.needed(key);
-    if (scalar.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    OptionalInt minute = clock(scalar.get().text());
-    if (minute.isEmpty()) {
-      notAClock(fields.notes(), key, scalar.get());
-    }
-    return minute;
-  }
-
-  /** {@code from} and {@code to} of a stretch of one day; an end before the start is next day's. */
-  static Optional<Span> hours(Fields fields) {
-    OptionalInt from = clock(fields, "from");
-    OptionalInt to = clock(fields, "to");
-    if (from.isEmpty() || to.isEmpty()) {
-      return Optional.empty();
-    }
-    int end = to.getAsInt() <= from.getAsInt() ? to.getAsInt() + Shop.DAY_MIN : to.getAsInt();
-    return Optional.of(new Span(from.getAsInt(), end));
-  }
-
-  /** {@code 09:00-09:15}. */
-  static Optional<Span> stretch(String key, Datum.Scalar scalar, Notes notes) {
-    String[] ends = scalar.text().split("\\s*(?:-|\u2013| to )\\s*", -1);
-    if (ends.length == 2) {
-      OptionalInt from = clock(ends[0]);
-      OptionalInt to = clock(ends[1]);
-      if (from.isPresent() && to.isPresent() && from.getAsInt() < to.getAsInt()) {
-        return Optional.of(new Span(from.getAsInt(), to.getAsInt()));
-      }
-    }
-    notAClock(notes, key, scalar);
-    return Optional.empty();
-  }
-
-  private static void notAClock(Notes notes, String key, Datum.Scalar scalar) {
-    notes.add(
-        ProblemCode.NOT_A_TIME,
-        scalar.place(),
-        key,
-        scalar.text(),
-        "00:00 to 24:00",
-        "'" + scalar.text() + "' is no time of day",
-        "write it like 07:30, a stretch like 09:00-09:15");
   }
 
   /** 0 = Monday, of a name alone: {@code fri}, {@code Friday}, {@code Fridays}. */

@@ -55,13 +55,12 @@ class HoursReaderTest {
   @Test
   void aBreakAfterMidnightLiesInItsNight() {
     Overtime night =
-        overtime("{days: [mon], from: '22:00', to: '06:00', breaks: [23:30-23:45, 02:00-02:15]}")
+        overtime("{days: [mon], from: '22:00', to: '06:00', breaks: [23:50-00:05, 02:00-02:15]}")
             .get(0);
 
     assertThat(night.breaks())
         .containsExactly(
-            new Span(23 * HOUR + 30, 23 * HOUR + 45),
-            new Span(DAY + 2 * HOUR, DAY + 2 * HOUR + 15));
+            new Span(23 * HOUR + 50, DAY + 5), new Span(DAY + 2 * HOUR, DAY + 2 * HOUR + 15));
   }
 
   /** The night from Friday has its break on Saturday; before Monday's night there is none. */
@@ -92,6 +91,19 @@ class HoursReaderTest {
                 .get(0)
                 .breaks())
         .containsExactly(new Span(9 * HOUR, 9 * HOUR + 15));
+  }
+
+  @Test
+  void aBreakThatEndsBeforeItBeginsIsRefusedByDay() {
+    WeekReader.Reading reading =
+        with("overtime:\n  - {days: [sat], from: 06:00, to: 12:00, breaks: [09:15-09:00]}\n");
+
+    assertThat(reading.problems())
+        .anySatisfy(
+            problem -> {
+              assertThat(problem.field()).isEqualTo("breaks");
+              assertThat(problem.value()).isEqualTo("09:15-09:00");
+            });
   }
 
   @ParameterizedTest
