@@ -14,7 +14,7 @@ public final class CarrierRows {
   /**
    * A kind of carrier.
    *
-   * @param name in words
+   * @param name in words, with its line
    * @param most how many are away at once at most, of how many, and when
    * @param rows those that carry something
    */
@@ -55,7 +55,7 @@ public final class CarrierRows {
     CarrierRun.Most most = CarrierRun.most(runs);
     boolean strips = first.carrier().stripAfterCycles() > 0;
     return new Kind(
-        first.carrier().name(),
+        first.carrier().name() + line(index, first.carrier().lineId()),
         "at most "
             + most.count()
             + " of "
@@ -64,6 +64,15 @@ public final class CarrierRows {
             + index.time().at(most.atMin())
             + (strips ? "; stripped after " + cycles(first.carrier().stripAfterCycles()) : ""),
         rows.entrySet().stream().map(e -> new Row(e.getKey(), e.getValue())).toList());
+  }
+
+  /** The same kind may run on two lines. */
+  private static String line(WeekIndex index, String id) {
+    return index.report().brief().lines().stream()
+        .filter(l -> l.id().equals(id))
+        .map(l -> ", " + l.name())
+        .findFirst()
+        .orElse("");
   }
 
   private static String cycles(int count) {
