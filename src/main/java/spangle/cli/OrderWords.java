@@ -66,7 +66,8 @@ final class OrderWords {
         .put("pack", p.item().pack())
         .put("latest_order", p.latestOrder().map(LocalDate::toString).orElse(null))
         .put("too_late", p.tooLate())
-        .put("lead_days", p.item().leadDays())
+        .put("lead_days", p.item().lead().workingDays())
+        .put("lead_days_assumed", p.item().lead().assumed())
         .put(
             "runs_dry",
             p.firstShort().map(m -> order.monday().plusDays(m / DAY_MIN).toString()).orElse(null))
@@ -234,13 +235,14 @@ final class OrderWords {
     }
     return String.format(
         Locale.ROOT,
-        "short %.1f %s, order %d x %.0f %s by %s%s",
+        "short %.1f %s, order %d x %.0f %s by %s (%s)%s",
         p.shortBy(),
         p.item().unit(),
         p.packs(),
         p.item().pack(),
         p.item().unit(),
         p.latestOrder().map(OrderWords::day).orElse("now"),
+        p.item().lead().words(),
         p.tooLate() ? ", before the week: ask for express, or work waits" : "");
   }
 

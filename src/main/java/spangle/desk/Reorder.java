@@ -40,7 +40,9 @@ record Reorder(Coating coating, double amount, String unit, int fromMin, int atM
       if (lacks > 0) {
         double pack = coating.stock().pack();
         double amount = pack > 0 ? Math.ceil(lacks / pack - 1e-9) * pack : lacks;
-        int at = LaterWeek.workingDaysAfter(brief.monday(), fromMin, coating.stock().leadDays());
+        int at =
+            LaterWeek.workingDaysAfter(
+                brief.monday(), fromMin, coating.stock().lead().workingDays());
         orders.add(new Reorder(coating, amount, stock.unit(coating.id()), fromMin, at));
       }
     }
@@ -70,12 +72,12 @@ record Reorder(Coating coating, double amount, String unit, int fromMin, int atM
   String words() {
     return String.format(
         Locale.ROOT,
-        "if %.1f %s more of %s, ordered %s, arrive by %s (%d working days)",
+        "if %.1f %s more of %s, ordered %s, arrive by %s (%s)",
         amount,
         unit,
         coating.name(),
         DayWords.of(fromMin).replaceFirst(" [0-9:]+$", ""),
         DayWords.of(atMin),
-        coating.stock().leadDays());
+        coating.stock().lead().words());
   }
 }

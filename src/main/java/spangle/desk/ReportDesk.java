@@ -221,7 +221,8 @@ final class ReportDesk {
                 m ->
                     "the store runs dry on "
                         + DayWords.of(m)
-                        + (p.tooLate() ? "; the order is late already" : ""))
+                        + (p.tooLate() ? "; the order is late already" : "")
+                        + (p.item().lead().assumed() ? "; " + p.item().lead().words() : ""))
             .orElse("");
     return new PurchaseLine(
         p.item().id(),

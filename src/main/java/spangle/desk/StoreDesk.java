@@ -84,7 +84,7 @@ final class StoreDesk {
         stock.deliveries().stream()
             .map(d -> new StoreItem.Coming(d.lot(), d.amount(), d.arriveMin()))
             .toList();
-    StoreItem item = new StoreItem(id, name, unit, stock.pack(), stock.leadDays(), stored, coming);
+    StoreItem item = new StoreItem(id, name, unit, stock.pack(), stock.lead(), stored, coming);
     return Purchases.of(item, uses, monday, week.input().shop().horizonDays());
   }
 

@@ -53,7 +53,9 @@ public final class Purchases {
         packs == 0
             ? Optional.empty()
             : dry.map(d -> neededMin(sorted, d))
-                .map(d -> workingDaysBefore(monday.plusDays(d / DAY_MIN), item.leadDays()));
+                .map(
+                    d ->
+                        workingDaysBefore(monday.plusDays(d / DAY_MIN), item.lead().workingDays()));
     return new Purchase(
         item,
         new LowLikelyHigh(low, likely, high),

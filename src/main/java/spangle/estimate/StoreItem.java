@@ -3,6 +3,7 @@ package spangle.estimate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import spangle.plan.LeadTime;
 
 /**
  * Something a shop keeps and buys.
@@ -11,7 +12,7 @@ import java.util.OptionalInt;
  * @param name words for the sheet
  * @param unit "kg" or "l"
  * @param pack smallest amount sold
- * @param leadDays working days from order to door
+ * @param lead time from order to door
  * @param lots in the store, each with the minutes until it is past its shelf life
  * @param deliveries ordered, not yet here
  */
@@ -20,7 +21,7 @@ public record StoreItem(
     String name,
     String unit,
     double pack,
-    int leadDays,
+    LeadTime lead,
     List<StoredLot> lots,
     List<Coming> deliveries) {
   /**

@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import spangle.measure.LowLikelyHigh;
+import spangle.plan.LeadTime;
 
 class LotSharingTest {
   private static final int DAY = 24 * 60;
 
   private static StoreItem item(List<StoreItem.StoredLot> lots, StoreItem.Coming... coming) {
-    return new StoreItem("P", "blue", "kg", 20, 4, lots, List.of(coming));
+    return new StoreItem("P", "blue", "kg", 20, LeadTime.of(4), lots, List.of(coming));
   }
 
   private static StoreItem.StoredLot lot(String name, double kg, int oldDays) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import spangle.measure.LowLikelyHigh;
+import spangle.plan.LeadTime;
 
 class PurchasesTest {
   private static final LocalDate MONDAY = LocalDate.of(2026, 11, 30);
@@ -19,7 +20,7 @@ class PurchasesTest {
         "blue",
         "kg",
         20,
-        4,
+        LeadTime.of(4),
         List.of(new StoreItem.StoredLot("A", stock, OptionalInt.empty(), OptionalInt.empty())),
         List.of(coming));
   }
@@ -104,7 +105,7 @@ class PurchasesTest {
             "blue",
             "kg",
             20,
-            4,
+            LeadTime.of(4),
             List.of(
                 new StoreItem.StoredLot("fresh", 1, OptionalInt.empty(), OptionalInt.empty()),
                 new StoreItem.StoredLot("past", 1, OptionalInt.of(395), OptionalInt.of(30)),

@@ -87,7 +87,7 @@ final class StockNews {
     }
     come.addAll(open);
     come.sort(Comparator.comparingInt(Stock.Delivery::arriveMin));
-    return new Stock(was.pack(), was.leadDays(), was.price(), was.shelfMonths(), was.lots(), come);
+    return new Stock(was.pack(), was.lead(), was.price(), was.shelfMonths(), was.lots(), come);
   }
 
   /** What came was on order: the earliest orders are met first. */

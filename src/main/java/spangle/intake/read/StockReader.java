@@ -13,6 +13,7 @@ import spangle.intake.week.Shop;
 import spangle.intake.week.Stock;
 import spangle.measure.Figures;
 import spangle.measure.QuantityKind;
+import spangle.plan.LeadTime;
 
 /** Reads what is in the store and on order. A bad lot is left out of the stock, not the coating. */
 final class StockReader {
@@ -38,7 +39,9 @@ final class StockReader {
     int shelf = f.wholeOr("shelf_months", 1, 240, shop.defaults().shelfMonths());
     return new Stock(
         pack.orElse(1),
-        f.wholeOr("lead_days", 0, 365, 5),
+        f.has("lead_days")
+            ? LeadTime.of(f.wholeOr("lead_days", 0, 365, LeadTime.USUAL_DAYS))
+            : LeadTime.usual(),
         f.number("price_" + unit, Range.of(0, 1_000_000)).orElse(0),
         shelf,
         lots(f, unit, shelf),

@@ -3,13 +3,14 @@ package spangle.intake.week;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import spangle.plan.LeadTime;
 
 /**
  * What there is of a coating, what comes, and how it is bought. Amounts in kg (litres for liquid
  * paint).
  *
  * @param pack smallest amount sold
- * @param leadDays working days from order to door
+ * @param lead time from order to door
  * @param price price per kg or litre, in the shop's money; 0 where not given
  * @param shelfMonths shelf life from manufacture
  * @param lots in the store
@@ -17,7 +18,7 @@ import java.util.Optional;
  */
 public record Stock(
     double pack,
-    int leadDays,
+    LeadTime lead,
     double price,
     int shelfMonths,
     List<StockLot> lots,
