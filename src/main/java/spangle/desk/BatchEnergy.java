@@ -12,8 +12,6 @@ import spangle.plan.PlannedLoad;
 
 /** Energy one oven batch takes, from what a profile tells of its oven. */
 final class BatchEnergy {
-  private static final double ROOM_C = 20;
-
   private BatchEnergy() {}
 
   /** Energy in kWh: parts, carriers, walls, exhaust, as the profile tells of the oven. */
@@ -43,8 +41,10 @@ final class BatchEnergy {
     }
     OvenEnergy.Oven oven = oven(profile);
     double stay = batch.dwellMin();
-    return OvenEnergy.of(oven, Metal.STEEL, steelKg, carriersKg, ROOM_C, ovenC, stay).totalKWh()
-        + OvenEnergy.of(oven, Metal.ALUMINIUM, aluminiumKg, 0, ROOM_C, ovenC, 0).totalKWh();
+    return OvenEnergy.of(oven, Metal.STEEL, steelKg, carriersKg, OvenEnergy.HALL_C, ovenC, stay)
+            .totalKWh()
+        + OvenEnergy.of(oven, Metal.ALUMINIUM, aluminiumKg, 0, OvenEnergy.HALL_C, ovenC, 0)
+            .totalKWh();
   }
 
   private static OvenEnergy.Oven oven(OvenProfile profile) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import spangle.coating.heat.Cooling;
 import spangle.coating.heat.HeatedPart;
 import spangle.coating.heat.Metal;
+import spangle.coating.heat.OvenEnergy;
 import spangle.equipment.OvenProfile;
 import spangle.intake.brief.OvenTimes;
 import spangle.intake.week.Coating;
@@ -30,8 +31,6 @@ import spangle.report.BatchNote;
  * @param carriers what its loads hang on
  */
 record BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) {
-  /** Air of the hall, C: common practice. */
-  private static final double HALL_C = 20;
 
   BatchNote note(PlannedBatch batch) {
     List<Lot> inside =
@@ -97,7 +96,7 @@ record BatchFacts(WeekIndex index, WeekInput input, List<CarrierSpec> carriers) 
             HeatedPart.bothSides(metal, part.thickestMm()),
             ovenC,
             toC,
-            HALL_C,
+            OvenEnergy.HALL_C,
             Cooling.STILL_AIR_U_WM2K);
     return String.format(Locale.ROOT, "; cools below %.0f C in %.0f min", toC, minutes);
   }

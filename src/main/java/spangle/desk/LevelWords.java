@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import spangle.coating.zinc.ZincBath;
 import spangle.equipment.KettleProfile;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.ShopLine;
@@ -16,12 +17,6 @@ import spangle.plan.event.ZincLevel;
 
 /** How high the zinc must stand for a load that hangs deep, and how high it stands by the plan. */
 final class LevelWords {
-  /**
-   * A part with more zinc than this over it does not ask for the level: the dips of a week take
-   * some tens of millimetres out of a bath (common practice: it is filled up weekly).
-   */
-  private static final double DEEP_MM = 250;
-
   private final PreparedWeek week;
   private final ZincLevel level;
   private final Map<String, KettleProfile> kettles = new HashMap<>();
@@ -55,7 +50,7 @@ final class LevelWords {
             .mapToDouble(id -> bath.spareMm(id).orElse(Double.MAX_VALUE))
             .min()
             .orElse(Double.MAX_VALUE);
-    if (spare > DEEP_MM) {
+    if (spare > ZincBath.DEEP_MM) {
       return "";
     }
     double down = level.downMm(bath, batch.startMin());

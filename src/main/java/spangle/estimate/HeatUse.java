@@ -1,6 +1,7 @@
 package spangle.estimate;
 
 import spangle.coating.heat.Metal;
+import spangle.coating.heat.OvenEnergy;
 import spangle.coating.heat.OvenPanel;
 import spangle.coating.zinc.DipHeat;
 
@@ -10,9 +11,6 @@ import spangle.coating.zinc.DipHeat;
  * are not in it: they are the same whatever the plan.
  */
 public final class HeatUse {
-  /** Hall air and work before it goes in, C. */
-  public static final double HALL_C = 20;
-
   private static final double J_PER_KWH = 3.6e6;
 
   private HeatUse() {}
@@ -35,9 +33,10 @@ public final class HeatUse {
       double ovenC,
       double minutes) {
     double metalJ =
-        steelKg * Metal.STEEL.heatJKg(HALL_C, ovenC)
-            + aluminiumKg * Metal.ALUMINIUM.heatJKg(HALL_C, ovenC);
-    return metalJ / J_PER_KWH + OvenPanel.lossKW(wallWM2K, wallM2, ovenC, HALL_C) * minutes / 60;
+        steelKg * Metal.STEEL.heatJKg(OvenEnergy.HALL_C, ovenC)
+            + aluminiumKg * Metal.ALUMINIUM.heatJKg(OvenEnergy.HALL_C, ovenC);
+    return metalJ / J_PER_KWH
+        + OvenPanel.lossKW(wallWM2K, wallM2, ovenC, OvenEnergy.HALL_C) * minutes / 60;
   }
 
   /**
@@ -48,6 +47,6 @@ public final class HeatUse {
    * @param bathC bath temperature
    */
   public static double dipKWh(double steelKg, double zincKg, double bathC) {
-    return DipHeat.of(steelKg, zincKg, HALL_C, HALL_C, bathC).totalKWh();
+    return DipHeat.of(steelKg, zincKg, OvenEnergy.HALL_C, OvenEnergy.HALL_C, bathC).totalKWh();
   }
 }

@@ -14,6 +14,9 @@ public record OvenEnergy(double partsKWh, double carriersKWh, double panelsKWh, 
   /** Exhaust of a powder oven, oven volumes an hour (published 6-8). */
   public static final double USUAL_AIR_CHANGES_PER_HOUR = 6;
 
+  /** Air of the hall and metal as it comes from the floor, C (common practice). */
+  public static final double HALL_C = 20;
+
   private static final double J_PER_KWH = 3.6e6;
 
   /** Air at 20 C: 1.204 kg/m3 times 1006 J/kg K, which is 1.08 Btu/h per cfm and F. */

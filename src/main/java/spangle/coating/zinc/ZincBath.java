@@ -11,6 +11,12 @@ import spangle.measure.Limits;
  * @param celsius bath temperature
  */
 public record ZincBath(double lengthMm, double widthMm, double depthMm, double celsius) {
+  /**
+   * A part with more zinc than this over it, mm, does not ask for the level: the dips of a week
+   * take some tens of millimetres out of a bath (common practice: it is filled up weekly).
+   */
+  public static final double DEEP_MM = 250;
+
   private static final double MELTS_C = 419.5;
   private static final double MM3_PER_M3 = 1e9;
 

@@ -11,6 +11,7 @@ import spangle.coating.heat.DegassingBake;
 import spangle.coating.heat.HeatUpTable;
 import spangle.coating.heat.HeatedPart;
 import spangle.coating.heat.Metal;
+import spangle.coating.heat.OvenEnergy;
 import spangle.coating.heat.PlanDwell;
 import spangle.equipment.OvenProfile;
 import spangle.intake.week.Cure;
@@ -26,9 +27,6 @@ import spangle.plan.Setting;
 final class OvenDwells {
   /** Nothing stays in an oven longer, however patient its coating (common practice). */
   static final int LONGEST_MIN = 240;
-
-  /** Metal as it comes from the shop floor. */
-  private static final double FLOOR_C = 20;
 
   private final List<OvenProfile> ovens;
   private final List<Setting> settings;
@@ -84,7 +82,7 @@ final class OvenDwells {
   }
 
   DegassingBake bake(OvenProfile oven, HeatedPart part, double ovenC, int provenMin) {
-    return DegassingBake.of(part, FLOOR_C, ovenC, provenMin, table(oven));
+    return DegassingBake.of(part, OvenEnergy.HALL_C, ovenC, provenMin, table(oven));
   }
 
   PlanDwell dwell(OvenProfile oven, HeatedPart part, CureWindow window, double ovenC) {
@@ -92,7 +90,7 @@ final class OvenDwells {
         part,
         new ConvectionRadiation(oven.convectionWM2K(), ConvectionRadiation.COATED_EMISSIVITY),
         window,
-        FLOOR_C,
+        OvenEnergy.HALL_C,
         ovenC,
         table(oven));
   }
