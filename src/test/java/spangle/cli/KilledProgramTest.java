@@ -71,7 +71,10 @@ class KilledProgramTest {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(
         List.of(
-            "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), "Spangle"));
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
+            "spangle.cli.Spangle"));
     command.addAll(args);
     Path said = folder.resolve("said.txt");
     Process process =

@@ -138,7 +138,7 @@ class PlanCommandTest {
             "-XX:TieredStopAtLevel=1",
             "-cp",
             System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-            "Spangle",
+            "spangle.cli.Spangle",
             "plan",
             WEEK,
             "--seconds",
