@@ -28,7 +28,7 @@ final class Rounds {
   private static final double BIG = 500;
 
   /** The search ends after so many rounds in vain that took this long or this part of its time. */
-  private static final int PATIENCE = 4;
+  private static final int PATIENCE = 16;
 
   private static final double PATIENCE_SECONDS = 15;
   private static final double PATIENCE_PART = 0.25;

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param path an instance, or a folder of them
  * @param table whether a table over the folder is wanted
+ * @param course whether the way of a single instance is wanted, from the first plan to the last
  * @param seconds most seconds for each instance
  * @param steps moves per thread in place of seconds; 0 = by time
  * @param smallSeconds most seconds for instances of up to 50 jobs
@@ -23,6 +24,7 @@ import java.util.Optional;
 record Arguments(
     Path path,
     boolean table,
+    boolean course,
     double seconds,
     long steps,
     double smallSeconds,
@@ -42,6 +44,7 @@ record Arguments(
   static Arguments of(String[] args) {
     Path path = Path.of(args[0]);
     boolean table = false;
+    boolean course = false;
     double seconds = 60;
     double small = 10;
     long steps = 0;
@@ -60,6 +63,10 @@ record Arguments(
           table = true;
           continue;
         }
+        case "--course" -> {
+          course = true;
+          continue;
+        }
         case "--seconds" -> seconds = Double.parseDouble(value);
         case "--steps" -> steps = Long.parseLong(value);
         case "--small-seconds" -> small = Double.parseDouble(value);
@@ -76,6 +83,7 @@ record Arguments(
       k++;
     }
     return new Arguments(
-        path, table, seconds, steps, small, seed, threads, every, from, least, most, known, out);
+        path, table, course, seconds, steps, small, seed, threads, every, from, least, most, known,
+        out);
   }
 }

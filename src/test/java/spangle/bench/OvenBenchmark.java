@@ -19,7 +19,7 @@ import spangle.solve.Solver;
  * Plans instances of the Oven Scheduling Problem with the product's own brief, solver and clock.
  *
  * <pre>
- * OvenBenchmark FILE.dzn [--seconds N] [--seed S] [--threads T] [--out SOLUTION.json]
+ * OvenBenchmark FILE.dzn [--seconds N] [--seed S] [--threads T] [--course] [--out SOLUTION.json]
  * OvenBenchmark FOLDER --table [--every K] [--known BEST.csv] [--seconds N] ... [--out FOLDER]
  * </pre>
  */
@@ -45,16 +45,19 @@ public final class OvenBenchmark {
 
   private void single(Path file) throws IOException {
     OvenInstance instance = OvenInstance.read(file);
-    OvenResult result = plan(file, instance);
+    List<Progress> steps = new ArrayList<>();
+    OvenResult result = plan(file, instance, steps);
     if (arguments.out().isPresent()) {
       Files.writeString(arguments.out().get(), OvenSolution.json(result.plan()));
+    }
+    if (arguments.course()) {
+      Course.lines(steps, instance.norm()).forEach(out::println);
     }
     out.println(result.line());
   }
 
-  private OvenResult plan(Path file, OvenInstance instance) {
+  private OvenResult plan(Path file, OvenInstance instance, List<Progress> steps) {
     Brief brief = OvenBrief.of(file.getFileName().toString(), instance);
-    List<Progress> steps = new ArrayList<>();
     double seconds = arguments.secondsFor(brief.lots().size());
     Plan plan =
         new Solver()
@@ -84,7 +87,7 @@ public final class OvenBenchmark {
       if (jobs < arguments.least() || jobs > arguments.most()) {
         continue;
       }
-      OvenResult result = plan(file, instance);
+      OvenResult result = plan(file, instance, new ArrayList<>());
       if (arguments.out().isPresent()) {
         Files.createDirectories(arguments.out().get());
         Files.writeString(
