@@ -83,8 +83,8 @@ class DrawingsOfAWeekTest {
   }
 
   @Test
-  void aDrawingOutsideTheFolderIsNotOpened() throws IOException {
-    Path elsewhere = Files.createTempDirectory("elsewhere").resolve("lb.dxf");
+  void aDrawingOutsideTheFolderIsNotOpened(@TempDir Path outside) throws IOException {
+    Path elsewhere = outside.resolve("lb.dxf");
     Files.write(elsewhere, DxfText.mm().rectangle(0, 0, 160, 120).bytes());
     WeekFiles week = week("lb.dxf,,,,,,", "powder");
     Files.createSymbolicLink(folder.resolve("jobs/lb.dxf"), elsewhere);
