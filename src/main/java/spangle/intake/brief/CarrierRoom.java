@@ -15,8 +15,39 @@ import spangle.plan.PartFacts;
 final class CarrierRoom {
   private CarrierRoom() {}
 
-  /** A carrier and the pieces it holds. */
-  record Room(String carrierId, int pieces) {}
+  /**
+   * Lots are cut smaller than the roomiest carrier holds where at least so many times as many
+   * pieces then hang at once. Common practice: a second kind of beam is worth more than full ones.
+   */
+  private static final double WORTH_IT = 1.5;
+
+  /** A carrier, how many of it the line owns, and the pieces each holds. */
+  record Room(String carrierId, int owned, int pieces) {}
+
+  /**
+   * Pieces of a lot: as many as the roomiest carrier holds, or as many as a smaller one does where
+   * the roomy ones are few and the smaller ones would stand idle. A lot hangs on one carrier, so
+   * its size decides which carriers it may take.
+   *
+   * @param rooms carriers it fits, most pieces first; at least one
+   */
+  static int lotPieces(List<Room> rooms) {
+    int best = rooms.get(0).pieces();
+    for (Room room : rooms) {
+      if (atOnce(rooms, room.pieces()) >= WORTH_IT * atOnce(rooms, best)) {
+        best = room.pieces();
+      }
+    }
+    return best;
+  }
+
+  /** Pieces that hang at once, in lots of that size, one lot on each carrier that holds it. */
+  private static long atOnce(List<Room> rooms, int pieces) {
+    return rooms.stream()
+        .filter(r -> r.pieces() >= pieces)
+        .mapToLong(r -> (long) r.owned() * pieces)
+        .sum();
+  }
 
   /**
    * Carriers that hold at least one piece, most pieces first.
@@ -50,7 +81,7 @@ final class CarrierRoom {
       if (wanted && suits.test(carrier) && carrier.owned() > 0) {
         int pieces = HangPacker.capacity(carrier.face(), one);
         if (pieces > 0) {
-          rooms.add(new Room(carrier.id(), pieces));
+          rooms.add(new Room(carrier.id(), carrier.owned(), pieces));
         }
       }
     }

@@ -15,7 +15,7 @@ import spangle.plan.Finish;
  * @param machines machines it may go in
  * @param rooms carriers it fits and how many pieces each holds, most first
  * @param alone whether nothing may share its load
- * @param most pieces on one carrier
+ * @param most pieces of a lot: of those that hang on one carrier
  * @param stops stations beside the machine
  * @param minGapMin least minutes after the leg before
  * @param maxGapMin most minutes after it

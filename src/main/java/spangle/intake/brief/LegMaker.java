@@ -124,7 +124,7 @@ final class LegMaker {
           carriers.stream()
               .filter(c -> c.face().style() != CarrierFace.Style.BULK)
               .filter(c -> part.massKg() <= c.face().maxMassKg())
-              .map(c -> new CarrierRoom.Room(c.id(), 1))
+              .map(c -> new CarrierRoom.Room(c.id(), c.owned(), 1))
               .toList();
     }
     if (rooms.isEmpty()) {
@@ -154,7 +154,7 @@ final class LegMaker {
                 .toList(),
             rooms,
             way.alone(),
-            way.alone() ? 1 : rooms.get(0).pieces(),
+            way.alone() ? 1 : CarrierRoom.lotPieces(rooms),
             stops(shopLine, FinishKind.ZINC, false, paintedNext, part.spun()),
             0,
             Integer.MAX_VALUE,
@@ -328,7 +328,7 @@ final class LegMaker {
                 .orElseGet(() -> line.machines().stream().map(StationUse::id).toList()),
             rooms,
             alone,
-            alone ? 1 : rooms.get(0).pieces(),
+            alone ? 1 : CarrierRoom.lotPieces(rooms),
             stops,
             minGap,
             maxGap,
