@@ -60,7 +60,7 @@ public final class Inserter {
     this.hanging = new Hanging(floor);
     this.rows = new KeptRows(floor);
     this.leftOut = plan.leftOut();
-    this.kept = clock.plan(rows.of(plan));
+    this.kept = Recovered.of(clock.plan(rows.of(plan)));
   }
 
   /** For a plan that is not written yet. */

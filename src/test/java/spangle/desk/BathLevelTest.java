@@ -44,7 +44,8 @@ class BathLevelTest {
   }
 
   private static Plan quick(PreparedWeek week) {
-    return new Solver().solve(week.brief(), new SolveOptions(0, 1, 1, 1), ProgressListener.NOBODY);
+    return new Solver()
+        .solve(week.brief(), new SolveOptions(60, 20_000, 1, 1), ProgressListener.NOBODY);
   }
 
   @BeforeAll

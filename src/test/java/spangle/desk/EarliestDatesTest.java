@@ -20,7 +20,7 @@ class EarliestDatesTest {
   private static final PreparedWeek WEEK =
       BriefMaker.prepare(WeekReader.read(Path.of("samples/harbour-week")).input().orElseThrow());
   private static final Plan PLAN =
-      new Solver().solve(WEEK.brief(), new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY);
+      new Solver().solve(WEEK.brief(), new SolveOptions(60, 40_000, 1, 1), ProgressListener.NOBODY);
 
   @Test
   void lotsWithoutRoomGetADateBehindTheWeek() {

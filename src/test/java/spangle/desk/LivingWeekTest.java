@@ -50,7 +50,7 @@ class LivingWeekTest {
 
   @Test
   void aWeekWithTenThingsGoingWrong() {
-    week = new LivingWeek(DEMO, folder.resolve("week"), 1500);
+    week = new LivingWeek(DEMO, folder.resolve("week"), 5000);
     kettleSinks();
     shortDelivery();
     slowPickle();

@@ -33,19 +33,29 @@ class PromiseDeskTest {
 
   @BeforeAll
   static void planTheWeek() throws IOException {
+    plan = planned("kept", 60_000);
+  }
+
+  private static Path planned(String name, long steps) throws IOException {
     PlanDesk.Made made =
         new PlanDesk()
-            .plan(HARBOUR, new SolveOptions(0, 0, 1, 1), ProgressListener.NOBODY)
+            .plan(HARBOUR, new SolveOptions(60, steps, 1, 1), ProgressListener.NOBODY)
             .made()
             .orElseThrow();
-    plan = temp.resolve("kept");
-    PlanDesk.write(HARBOUR, plan, made);
+    Path folder = temp.resolve(name);
+    PlanDesk.write(HARBOUR, folder, made);
+    return folder;
   }
 
   private static Promise promise(String row, int atMin) throws IOException, PlanFileException {
+    return promise(row, plan, atMin);
+  }
+
+  private static Promise promise(String row, Path kept, int atMin)
+      throws IOException, PlanFileException {
     Path file = temp.resolve("offer.csv");
     Files.writeString(file, HEADING + row + "\n");
-    return PromiseDesk.promise(HARBOUR, file, Optional.of(plan), atMin).promise().orElseThrow();
+    return PromiseDesk.promise(HARBOUR, file, Optional.of(kept), atMin).promise().orElseThrow();
   }
 
   private static final String BLUE =
@@ -69,6 +79,15 @@ class PromiseDeskTest {
     }
     assertThat(promise.work()).containsExactly("N-1: 60 x railing bracket, deep blue, satin");
     assertThat(promise.honest()).isPresent();
+  }
+
+  /** Such a plan leaves work in the middle of its rows and is not timed again to the minute. */
+  @Test
+  void aBrieflySearchedPlanLosesNothingInAPromise() throws Exception {
+    Promise promise = promise(BLUE, planned("brief", 20_000), 0);
+
+    assertThat(promise.offers()).isNotEmpty();
+    assertThat(promise.offers()).allSatisfy(o -> assertThat(o.findings()).isEmpty());
   }
 
   @Test

@@ -38,7 +38,7 @@ class SamplesTest {
   private static final Path HARBOUR = Path.of("samples/harbour-week");
   private static final Path FIRST = Path.of("samples/first-steps");
 
-  private static final PlanDesk.Made HARBOUR_PLAN = plan(HARBOUR, 2000, 7);
+  private static final PlanDesk.Made HARBOUR_PLAN = plan(HARBOUR, 20_000, 7);
 
   /** The page without its marks, and the screen. */
   private static final String HARBOUR_WORDS =

@@ -37,7 +37,7 @@ import spangle.solve.SolveOptions;
 class SentOutTest {
   private static final Path HARBOUR = Path.of("samples/harbour-week");
   private static final Path OUTSIDE = Path.of("samples/what-if/kettle-outside.yaml");
-  private static final long STEPS = 2500;
+  private static final long STEPS = 20_000;
   private static final PlanDesk.Made MADE = made(Optional.of(OUTSIDE), STEPS);
   private static final PlanDesk.Made HOUSE = made(Optional.empty(), 0);
 

@@ -97,10 +97,18 @@ public final class Folding {
       }
     }
     faces.sort(
-        Comparator.comparingDouble((Polygon f) -> -f.getArea())
-            .thenComparingDouble(f -> f.getEnvelopeInternal().getMinX())
-            .thenComparingDouble(f -> f.getEnvelopeInternal().getMinY()));
+        Comparator.comparingLong((Polygon f) -> -exact(f.getArea()))
+            .thenComparingLong(f -> exact(f.getEnvelopeInternal().getMinX()))
+            .thenComparingLong(f -> exact(f.getEnvelopeInternal().getMinY())));
     return faces;
+  }
+
+  /**
+   * In thousandths, so that faces of one size count as such: their last digits hang on the corner a
+   * ring happens to begin with, which is not the same in every run.
+   */
+  private static long exact(double value) {
+    return Math.round(1000 * value);
   }
 
   /** A bend line drawn a little short of the edge still bends the whole flange. */
