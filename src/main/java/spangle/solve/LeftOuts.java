@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import spangle.plan.BathSpec;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
+import spangle.plan.Supply;
 import spangle.plan.clock.Batch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LinePlan;
@@ -103,7 +104,7 @@ final class LeftOuts {
                 "no machine of its line, setting or carrier takes it",
                 OptionalInt.empty()));
       } else if (why[lot.index] < 0) {
-        left.add(reason(lot, Loss.ofStart(why[lot.index])));
+        left.add(reason(lot, own(lot, Loss.ofStart(why[lot.index]))));
       }
     }
     return left;
@@ -122,6 +123,38 @@ final class LeftOuts {
         why[lot] = start;
       }
     }
+  }
+
+  /**
+   * A batch may have lost its time by what only one of its lots lacks; the others lack no more than
+   * a batch that runs.
+   */
+  private Loss own(LotFacts lot, Loss loss) {
+    boolean its =
+        switch (loss) {
+          case EARLIER_LEG, GAP_TOO_LONG -> lot.after >= 0;
+          case NO_SUPPLY -> lacksMaterial(lot);
+          case NO_ZINC_OVER_IT ->
+              floor.brief.baths().stream().anyMatch(b -> b.spareMm(lot.lot.id()).isPresent());
+          case NO_TIME, WAITS_TOO_LONG, NO_CARRIER -> true;
+        };
+    return its ? loss : Loss.NO_TIME;
+  }
+
+  /** Whether what the plan draws leaves too little of its material. */
+  private boolean lacksMaterial(LotFacts lot) {
+    double there =
+        floor.brief.supplyOf(lot.lot.finish()).stream()
+            .flatMap(supply -> supply.arrivals().stream())
+            .mapToDouble(Supply.Arrival::amount)
+            .sum();
+    double drawn = 0;
+    for (LotFacts other : floor.lots) {
+      if (other.supply == lot.supply && week.lotEnd(other.index) >= 0) {
+        drawn += other.lot.materialKg();
+      }
+    }
+    return lot.supply >= 0 && drawn + lot.lot.materialKg() > there + 1e-9;
   }
 
   private LeftOut reason(LotFacts lot, Loss loss) {

@@ -53,6 +53,24 @@ class EarliestDatesTest {
     assertThat(Audit.of(WEEK.brief(), dated)).isEmpty();
   }
 
+  /** A batch that finds no time for what one lot lacks is no reason for the others in it. */
+  @Test
+  void aLotIsLeftOutForAReasonOfItsOwn() {
+    Plan brief =
+        new Solver()
+            .solve(WEEK.brief(), new SolveOptions(60, 20_000, 2, 1), ProgressListener.NOBODY);
+
+    // Only the yellow is short in this week.
+    assertThat(brief.leftOut())
+        .filteredOn(l -> l.code().equals("no-supply"))
+        .isNotEmpty()
+        .allMatch(l -> l.reason().contains("buoy yellow"));
+    assertThat(brief.leftOut())
+        .filteredOn(l -> l.code().equals("earlier-leg"))
+        .isNotEmpty()
+        .noneMatch(l -> startsARoute(l.lotId()));
+  }
+
   @Test
   void twoAnswersAreTheSame() {
     assertThat(EarliestDates.in(WEEK, PLAN, 0)).isEqualTo(EarliestDates.in(WEEK, PLAN, 0));
