@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
@@ -57,30 +59,36 @@ final class ReworkPlanned implements LogRule {
 
   /** Pieces that bear all they may wait to be stripped, or are bare and planned again. */
   private static void stripped(LogAudit.Case found, LogAudit.PartOrder part, Findings findings) {
-    int full = 0;
+    // A report that may be left counts whole or not at all.
+    Set<Integer> full = new TreeSet<>(Set.of(0));
     int again = 0;
     for (Event event : found.events()) {
       if (!event.job().equals(part.jobId()) || !event.part().equals(part.partId())) {
         continue;
       }
-      int pieces = event.figures().count().orElse(0);
       if (event.kind() == EventKind.REJECTED && fullOfCoats(found, event)) {
-        full += mayBeLeft(found, event) && part.heldToStrip() == 0 ? 0 : pieces;
+        full = with(full, event.figures().count().orElse(0), mayBeLeft(found, event));
       } else if (event.kind() == EventKind.STRIPPED) {
         again += bare(found, part, event.number());
       }
     }
     boolean cancelled = found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, part));
-    if (!cancelled && again + part.heldToStrip() != full) {
+    if (!cancelled && !full.contains(again + part.heldToStrip())) {
       findings.add(
           part.jobId() + "/" + part.partId(),
-          full
+          full.stream().map(String::valueOf).collect(Collectors.joining(" or "))
               + " rejected pieces bear all the coats they may, "
               + part.heldToStrip()
               + " wait to be stripped, "
               + again
               + " are planned again");
     }
+  }
+
+  private static Set<Integer> with(Set<Integer> sums, int pieces, boolean perhaps) {
+    Set<Integer> more = new TreeSet<>(perhaps ? sums : Set.of());
+    sums.forEach(sum -> more.add(sum + pieces));
+    return more;
   }
 
   private static int bare(LogAudit.Case found, LogAudit.PartOrder part, int event) {

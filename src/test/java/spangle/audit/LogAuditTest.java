@@ -170,6 +170,15 @@ class LogAuditTest {
         .containsExactly(
             "4 rejected pieces bear all the coats they may, 4 wait to be stripped, 4 are planned"
                 + " again");
+    // Three more than were finished: one of the reports is refused, whole, and it may be either.
+    Said twice = said.rejected(406, "job-A", "part-A", 3, 1);
+    assertThat(coats(twice, now(), KEPT, 1, 4)).isEmpty();
+    assertThat(coats(twice, now(), KEPT, 1, 3)).isEmpty();
+    assertThat(coats(twice, now(), KEPT, 1, 5))
+        .extracting(Finding::words)
+        .containsExactly(
+            "0 or 3 or 4 or 7 rejected pieces bear all the coats they may, 5 wait to be stripped, 0"
+                + " are planned again");
   }
 
   @Test
