@@ -168,7 +168,7 @@ class LogAuditTest {
     assertThat(coats(bare, anew, KEPT, 1, 4))
         .extracting(Finding::words)
         .containsExactly(
-            "4 rejected pieces bear all the coats they may, 4 wait to be stripped, 4 are planned"
+            "0 or 4 rejected pieces bear all the coats they may, 4 wait to be stripped, 4 are planned"
                 + " again");
     // Three more than were finished: one of the reports is refused, whole, and it may be either.
     Said twice = said.rejected(406, "job-A", "part-A", 3, 1);
