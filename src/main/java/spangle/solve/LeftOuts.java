@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import spangle.plan.BathSpec;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
@@ -77,6 +79,7 @@ final class LeftOuts {
   List<LeftOut> list() {
     List<LeftOut> left = new ArrayList<>();
     int[] why = new int[floor.lots.length];
+    double[] wanted = new double[floor.lots.length];
     for (int l = 0; l < floor.lines.length; l++) {
       LinePlan line = week.line(l);
       for (int m = 0; m < line.size(); m++) {
@@ -84,6 +87,7 @@ final class LeftOuts {
         for (int k = 0; k < row.size(); k++) {
           if (!row.runs(k)) {
             mark(row.batch(k), row.start(k), why);
+            wants(row.batch(k), wanted);
           }
         }
       }
@@ -104,7 +108,7 @@ final class LeftOuts {
                 "no machine of its line, setting or carrier takes it",
                 OptionalInt.empty()));
       } else if (why[lot.index] < 0) {
-        left.add(reason(lot, own(lot, Loss.ofStart(why[lot.index]))));
+        left.add(reason(lot, own(lot, Loss.ofStart(why[lot.index]), wanted[lot.index])));
       }
     }
     return left;
@@ -125,15 +129,27 @@ final class LeftOuts {
     }
   }
 
+  /** Notes for each lot what all of its batch together draw on its supply. */
+  private void wants(Batch batch, double[] wanted) {
+    int[] lots = Stream.of(batch.loads).flatMapToInt(l -> IntStream.of(l.lots)).toArray();
+    for (int lot : lots) {
+      wanted[lot] =
+          IntStream.of(lots)
+              .filter(other -> floor.lots[other].supply == floor.lots[lot].supply)
+              .mapToDouble(other -> floor.lots[other].lot.materialKg())
+              .sum();
+    }
+  }
+
   /**
    * A batch may have lost its time by what only one of its lots lacks; the others lack no more than
    * a batch that runs.
    */
-  private Loss own(LotFacts lot, Loss loss) {
+  private Loss own(LotFacts lot, Loss loss, double wanted) {
     boolean its =
         switch (loss) {
           case EARLIER_LEG, GAP_TOO_LONG -> lot.after >= 0;
-          case NO_SUPPLY -> lacksMaterial(lot);
+          case NO_SUPPLY -> lacksMaterial(lot, wanted);
           case NO_ZINC_OVER_IT ->
               floor.brief.baths().stream().anyMatch(b -> b.spareMm(lot.lot.id()).isPresent());
           case NO_TIME, WAITS_TOO_LONG, NO_CARRIER -> true;
@@ -141,8 +157,10 @@ final class LeftOuts {
     return its ? loss : Loss.NO_TIME;
   }
 
-  /** Whether what the plan draws leaves too little of its material. */
-  private boolean lacksMaterial(LotFacts lot) {
+  /**
+   * Whether what the plan draws leaves too little of its material for all its batch wants of it.
+   */
+  private boolean lacksMaterial(LotFacts lot, double wanted) {
     double there =
         floor.brief.supplyOf(lot.lot.finish()).stream()
             .flatMap(supply -> supply.arrivals().stream())
@@ -154,7 +172,7 @@ final class LeftOuts {
         drawn += other.lot.materialKg();
       }
     }
-    return lot.supply >= 0 && drawn + lot.lot.materialKg() > there + 1e-9;
+    return lot.supply >= 0 && drawn + wanted > there + 1e-9;
   }
 
   private LeftOut reason(LotFacts lot, Loss loss) {

@@ -21,6 +21,12 @@ final class CarrierRoom {
    */
   private static final double WORTH_IT = 1.5;
 
+  /**
+   * And not into more than so many lots for what the roomiest holds: hundreds of small hooks beside
+   * one rack would make a lot of each piece, more than a week can be searched with.
+   */
+  private static final int MOST_CUTS = 4;
+
   /** A carrier, how many of it the line owns, and the pieces each holds. */
   record Room(String carrierId, int owned, int pieces) {}
 
@@ -34,7 +40,8 @@ final class CarrierRoom {
   static int lotPieces(List<Room> rooms) {
     int best = rooms.get(0).pieces();
     for (Room room : rooms) {
-      if (atOnce(rooms, room.pieces()) >= WORTH_IT * atOnce(rooms, best)) {
+      if (room.pieces() * MOST_CUTS >= rooms.get(0).pieces()
+          && atOnce(rooms, room.pieces()) >= WORTH_IT * atOnce(rooms, best)) {
         best = room.pieces();
       }
     }
@@ -63,7 +70,20 @@ final class CarrierRoom {
         part, carriers, allowed, c -> (c.face().style() == CarrierFace.Style.BULK) == spun);
   }
 
-  /** The same for work that is sent out: spun or hung, it lies on a pallet or the truck's floor. */
+  /** Carriers for a piece that travels alone, tilted or in two dips: only its weight counts. */
+  static List<Room> forOneAlone(PartFacts part, List<CarrierSpec> carriers, List<String> allowed) {
+    return carriers.stream()
+        .filter(c -> c.owned() > 0 && (allowed.isEmpty() || allowed.contains(c.id())))
+        .filter(c -> c.face().style() != CarrierFace.Style.BULK)
+        .filter(c -> part.massKg() <= c.face().maxMassKg())
+        .map(c -> new Room(c.id(), c.owned(), 1))
+        .toList();
+  }
+
+  /**
+   * Carriers that hold work that is sent out: spun or hung, it lies on a pallet or the truck's
+   * floor.
+   */
   static List<Room> onPallets(PartFacts part, List<CarrierSpec> carriers, List<String> allowed) {
     List<String> known = carriers.stream().map(CarrierSpec::id).filter(allowed::contains).toList();
     return rooms(part, carriers, known, c -> true);

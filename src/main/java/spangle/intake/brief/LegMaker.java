@@ -11,7 +11,6 @@ import spangle.coating.heat.CureWindow;
 import spangle.equipment.Pace;
 import spangle.equipment.StationProfile;
 import spangle.fit.FitAnswer;
-import spangle.fit.hang.CarrierFace;
 import spangle.intake.week.Coating;
 import spangle.intake.week.Defaults;
 import spangle.intake.week.Hauling;
@@ -117,18 +116,13 @@ final class LegMaker {
       return sentOut(line, part, way, paintedNext, shopLine);
     }
     List<CarrierSpec> carriers = lines.carriers(shopLine);
+    List<String> allowed = line.handling().carriers();
     List<CarrierRoom.Room> rooms =
-        CarrierRoom.rooms(part, carriers, line.handling().carriers(), part.spun());
-    if (way.alone()) {
-      rooms =
-          carriers.stream()
-              .filter(c -> c.face().style() != CarrierFace.Style.BULK)
-              .filter(c -> part.massKg() <= c.face().maxMassKg())
-              .map(c -> new CarrierRoom.Room(c.id(), c.owned(), 1))
-              .toList();
-    }
+        way.alone()
+            ? CarrierRoom.forOneAlone(part, carriers, allowed)
+            : CarrierRoom.rooms(part, carriers, allowed, part.spun());
     if (rooms.isEmpty()) {
-      return noCarrier(part, shopLine);
+      return noCarrier(line, part, shopLine);
     }
     List<Dwell> dwells =
         new KettleDwells(LineMaker.kettles(shopLine))
@@ -169,7 +163,7 @@ final class LegMaker {
     List<CarrierRoom.Room> rooms =
         CarrierRoom.onPallets(part, lines.carriers(shopLine), line.handling().carriers());
     if (rooms.isEmpty()) {
-      return noCarrier(part, shopLine);
+      return noCarrier(line, part, shopLine);
     }
     String hung = part.spun() ? "spun" : "hung";
     Finish finish =
@@ -220,7 +214,7 @@ final class LegMaker {
     List<CarrierRoom.Room> rooms =
         CarrierRoom.rooms(part, lines.carriers(shopLine), line.handling().carriers(), false);
     if (rooms.isEmpty()) {
-      return noCarrier(part, shopLine);
+      return noCarrier(line, part, shopLine);
     }
     Finish finish =
         new Finish(
@@ -267,7 +261,7 @@ final class LegMaker {
     List<CarrierRoom.Room> rooms =
         CarrierRoom.rooms(part, lines.carriers(shopLine), line.handling().carriers(), false);
     if (rooms.isEmpty()) {
-      return noCarrier(part, shopLine);
+      return noCarrier(line, part, shopLine);
     }
     boolean overZinc = route == Route.DUPLEX;
     String substrate = overZinc ? "zinc" : part.material().word();
@@ -369,17 +363,22 @@ final class LegMaker {
         "purchasing, from the maker");
   }
 
-  private static LegOrStop noCarrier(PartFacts part, ShopLine line) {
+  private static LegOrStop noCarrier(PartLine order, PartFacts part, ShopLine line) {
+    List<String> named = order.handling().carriers();
     return LegOrStop.stop(
         "no-carrier",
-        "no carrier of the %s holds a piece of %.0f x %.0f x %.0f mm and %.1f kg"
+        "no carrier of the %s%s holds a piece of %.0f x %.0f x %.0f mm and %.1f kg"
             .formatted(
                 line.name(),
+                named.isEmpty() ? "" : " that is named for it (" + String.join(", ", named) + ")",
                 part.envelopeMm().lengthMm(),
                 part.envelopeMm().widthMm(),
                 part.envelopeMm().heightMm(),
                 part.massKg()),
-        "a larger carrier in the shop file, or the part in two",
+        named.isEmpty()
+            ? "a larger carrier in the shop file, or the part in two"
+            : "another carrier named for it, or none; a larger one in the shop file, or the part in"
+                + " two",
         "supervisor");
   }
 }

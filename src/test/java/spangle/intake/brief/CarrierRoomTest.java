@@ -37,4 +37,15 @@ class CarrierRoomTest {
                 List.of(new Room("a", 1, 40), new Room("b", 1, 30), new Room("c", 5, 20))))
         .isEqualTo(20);
   }
+
+  @Test
+  void hundredsOfSmallHooksBesideOneRackDoNotMakeALotOfEachPiece() {
+    // A quarter of 40 is 10: a lot may be cut to 10 but not to 9, and least of all to 1.
+    assertThat(CarrierRoom.lotPieces(List.of(new Room("rack", 1, 40), new Room("hook", 500, 1))))
+        .isEqualTo(40);
+    assertThat(CarrierRoom.lotPieces(List.of(new Room("rack", 1, 40), new Room("bar", 50, 9))))
+        .isEqualTo(40);
+    assertThat(CarrierRoom.lotPieces(List.of(new Room("rack", 1, 40), new Room("bar", 50, 10))))
+        .isEqualTo(10);
+  }
 }
