@@ -51,6 +51,19 @@ class PieceFlowTest {
   }
 
   @Test
+  void aLoadThatKeepsItsNumberIsThatLoadThoughAnotherCarriedAsManyPieces() {
+    List<PlannedBatch> before = List.of(bake("P1", 400, "A", 1, 10), bake("P2", 800, "A", 2, 6));
+    // P1 is down to the six that were on P2, which is down to three.
+    List<PlannedBatch> after = List.of(bake("P1", 400, "A", 3, 6), bake("P2", 800, "A", 4, 3));
+
+    LoadMatch match = match(before, after);
+
+    assertThat(pairs(match)).containsExactly("P1>P1", "P2>P2");
+    assertThat(match.added()).isEmpty();
+    assertThat(match.gone()).isEmpty();
+  }
+
+  @Test
   void aShortDeliveryMakesItsLoadSmaller() {
     List<PlannedBatch> before = List.of(bake("P1", 400, "A", 1, 10));
     List<PlannedBatch> after = List.of(bake("P1", 400, "A", 2, 7));
