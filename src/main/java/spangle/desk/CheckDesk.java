@@ -100,19 +100,16 @@ public final class CheckDesk {
   private static Problem problem(WeekInput input, Held held, ProblemCode code) {
     Place place = part(input, held).map(PartLine::place).orElse(Place.file("jobs"));
     return new Problem(
-        code,
-        held.danger() == 0 ? Severity.DANGER : code.severity(),
-        place,
-        "",
-        "",
-        "",
-        held.words(),
-        held.opens(),
-        code.meanwhile(),
-        "",
-        held.jobId(),
-        held.partId(),
-        held.dueMin());
+            code,
+            held.danger() == 0 ? Severity.DANGER : code.severity(),
+            place,
+            "",
+            "",
+            "",
+            held.words(),
+            held.opens(),
+            code.meanwhile())
+        .of(held.jobId(), held.partId(), held.dueMin());
   }
 
   private static Optional<PartLine> part(WeekInput input, Held held) {

@@ -3,6 +3,7 @@ package spangle.desk;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import spangle.plan.Lot;
@@ -107,7 +108,7 @@ record HeldLoad(String load, Kind kind, String why, String who, String look, Lis
                 lot.partId(),
                 lot.label() + " on " + each.load(),
                 lot.pieces(),
-                each.kind.name().toLowerCase(java.util.Locale.ROOT),
+                each.kind.name().toLowerCase(Locale.ROOT),
                 each.why() + ". " + each.kind.ask + each.look(),
                 each.who().replace("The ", ""),
                 Danger.WORK,

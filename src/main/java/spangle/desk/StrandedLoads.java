@@ -8,13 +8,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import spangle.equipment.Span;
 import spangle.equipment.WorkCalendar;
 import spangle.plan.BathSpec;
 import spangle.plan.Brief;
 import spangle.plan.FinishKind;
-import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.MachineSpec;
 import spangle.plan.Plan;
@@ -133,39 +131,37 @@ final class StrandedLoads {
 
   /** The first station or machine ahead of it that does not work long enough this week. */
   private Optional<String> shut(PlannedBatch batch, PlannedLoad load) {
-    for (LineSpec line : brief.lines()) {
-      if (!line.id().equals(batch.lineId())) {
-        continue;
-      }
-      for (PlannedVisit visit : load.visits()) {
-        for (StationSpec station :
-            Stream.concat(line.before().stream(), line.after().stream()).toList()) {
-          if (station.id().equals(visit.stationId())
-              && brief.isBeyond(visit.startMin())
-              && visit.startMin() <= batch.startMin()
-              && !works(station.calendar(), visit.endMin() - visit.startMin())) {
-            return Optional.of(station.name() + " does not work any more this week");
-          }
-        }
-      }
-      for (MachineSpec machine : line.machines()) {
-        if (machine.id().equals(batch.machineId())
-            && brief.isBeyond(batch.startMin())
-            && !works(machine.calendar(), batch.dwellMin())) {
-          return Optional.of(machine.name() + " does not work any more this week");
-        }
-      }
-      for (PlannedVisit visit : load.visits()) {
-        for (StationSpec station : line.after()) {
-          if (station.id().equals(visit.stationId())
-              && brief.isBeyond(visit.startMin())
-              && !works(station.calendar(), visit.endMin() - visit.startMin())) {
-            return Optional.of(station.name() + " does not work any more this week");
-          }
+    return brief.lines().stream()
+        .filter(line -> line.id().equals(batch.lineId()))
+        .findFirst()
+        .flatMap(
+            line ->
+                shut(line.before(), load)
+                    .or(() -> shut(line.machines(), batch))
+                    .or(() -> shut(line.after(), load)))
+        .map(name -> name + " does not work any more this week");
+  }
+
+  private Optional<String> shut(List<StationSpec> stations, PlannedLoad load) {
+    for (PlannedVisit visit : load.visits()) {
+      for (StationSpec station : stations) {
+        if (station.id().equals(visit.stationId())
+            && brief.isBeyond(visit.startMin())
+            && !works(station.calendar(), visit.endMin() - visit.startMin())) {
+          return Optional.of(station.name());
         }
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<String> shut(List<MachineSpec> machines, PlannedBatch batch) {
+    return machines.stream()
+        .filter(machine -> machine.id().equals(batch.machineId()))
+        .filter(machine -> brief.isBeyond(batch.startMin()))
+        .filter(machine -> !works(machine.calendar(), batch.dwellMin()))
+        .map(MachineSpec::name)
+        .findFirst();
   }
 
   private boolean works(WorkCalendar calendar, int minutes) {

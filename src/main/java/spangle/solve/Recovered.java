@@ -1,10 +1,8 @@
 package spangle.solve;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import spangle.plan.clock.Batch;
-import spangle.plan.clock.Load;
-import spangle.plan.clock.Row;
+import java.util.Map;
 import spangle.plan.clock.WeekClock;
 import spangle.plan.clock.WeekPlan;
 
@@ -19,38 +17,19 @@ final class Recovered {
 
   /** The same plan with all its work in time; unchanged where nothing is lost or no place found. */
   static WeekPlan of(WeekPlan again) {
-    List<String> lost = new ArrayList<>();
-    Batch[][][] rows = again.batches();
-    for (int l = 0; l < rows.length; l++) {
-      for (int m = 0; m < rows[l].length; m++) {
-        rows[l][m] = running(again, again.line(l).row(m), lost);
-      }
-    }
+    boolean[] in = new LeftOuts(again, Map.of()).inRows();
+    List<String> lost =
+        Arrays.stream(again.floor.lots)
+            .filter(lot -> in[lot.index] && again.lotEnd(lot.index) < 0)
+            .map(lot -> lot.lot.id())
+            .toList();
     if (lost.isEmpty()) {
       return again;
     }
-    WeekPlan without = new WeekClock(again.floor).plan(rows);
+    WeekPlan without = new WeekClock(again.floor).plan(Tidy.running(again));
     return new Inserter(without)
         .into(lost)
         .filter(whole -> whole.left() <= again.left() && whole.broken() <= again.broken())
         .orElse(again);
-  }
-
-  /** The batches of a row that have a time; the lots of the others are noted. */
-  private static Batch[] running(WeekPlan plan, Row row, List<String> lost) {
-    List<Batch> running = new ArrayList<>();
-    for (int k = 0; k < row.size(); k++) {
-      Batch batch = row.batch(k);
-      if (row.runs(k) || k < row.front) {
-        running.add(batch);
-        continue;
-      }
-      for (Load load : batch.loads) {
-        for (int lot : load.lots) {
-          lost.add(plan.floor.lots[lot].lot.id());
-        }
-      }
-    }
-    return running.toArray(Batch[]::new);
   }
 }

@@ -44,7 +44,8 @@ final class Tidy {
     return new Tidy(without, outside);
   }
 
-  private static Batch[][][] running(WeekPlan found) {
+  /** Its rows without the batches that found no time. */
+  static Batch[][][] running(WeekPlan found) {
     Batch[][][] rows = found.batches();
     for (int l = 0; l < rows.length; l++) {
       for (int m = 0; m < rows[l].length; m++) {

@@ -17,7 +17,7 @@ final class CarrierRoom {
 
   /**
    * Lots are cut smaller than the roomiest carrier holds where at least so many times as many
-   * pieces then hang at once. Common practice: a second kind of beam is worth more than full ones.
+   * pieces then hang at once (common practice: the roomy ones then travel less full).
    */
   private static final double WORTH_IT = 1.5;
 

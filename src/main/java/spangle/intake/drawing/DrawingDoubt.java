@@ -20,10 +20,6 @@ final class DrawingDoubt {
         "",
         why,
         remedy,
-        Meanwhile.GATE_SHUT,
-        "",
-        "",
-        "",
-        Problem.NO_DUE);
+        Meanwhile.GATE_SHUT);
   }
 }

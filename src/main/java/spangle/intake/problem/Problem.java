@@ -58,6 +58,20 @@ public record Problem(
     field = shown(field);
   }
 
+  /** A problem of no known job, to which no answer can be given by name. */
+  public Problem(
+      ProblemCode code,
+      Severity severity,
+      Place place,
+      String field,
+      String value,
+      String limit,
+      String why,
+      String remedy,
+      Meanwhile meanwhile) {
+    this(code, severity, place, field, value, limit, why, remedy, meanwhile, "", "", "", NO_DUE);
+  }
+
   /** The same problem of a known job and part. */
   public Problem of(String jobId, String partId, int due) {
     return new Problem(

@@ -23,19 +23,7 @@ public final class Problems {
       String remedy) {
     add(
         new Problem(
-            code,
-            code.severity(),
-            place,
-            field,
-            value,
-            limit,
-            why,
-            remedy,
-            code.meanwhile(),
-            "",
-            "",
-            "",
-            Problem.NO_DUE));
+            code, code.severity(), place, field, value, limit, why, remedy, code.meanwhile()));
   }
 
   /** Notes a problem. */

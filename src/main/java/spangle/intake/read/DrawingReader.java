@@ -94,11 +94,7 @@ final class DrawingReader {
         p.limit(),
         p.why(),
         p.remedy() + look(p, file),
-        needed ? p.meanwhile() : Meanwhile.AS_WRITTEN,
-        "",
-        "",
-        "",
-        Problem.NO_DUE);
+        needed ? p.meanwhile() : Meanwhile.AS_WRITTEN);
   }
 
   /** How to see the places that are numbered. */

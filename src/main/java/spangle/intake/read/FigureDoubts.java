@@ -123,11 +123,7 @@ final class FigureDoubts {
                     + Figures.upTo(side * 1000, 0)
                     + " mm",
                 "measure one side, then answer with the size and its unit, or keep",
-                Meanwhile.GATE_SHUT,
-                "",
-                "",
-                "",
-                Problem.NO_DUE));
+                Meanwhile.GATE_SHUT));
   }
 
   private static boolean lessThanShape(Agreement.Doubt doubt, Given given) {
@@ -165,11 +161,7 @@ final class FigureDoubts {
                 "within 10 % of one another; over 50 % the part waits",
                 doubt.words() + (readings.isEmpty() ? "" : ". " + readings),
                 "weigh or measure a piece, then answer with the right value or keep",
-                block ? Meanwhile.GATE_SHUT : Meanwhile.AS_WRITTEN,
-                "",
-                "",
-                "",
-                Problem.NO_DUE));
+                block ? Meanwhile.GATE_SHUT : Meanwhile.AS_WRITTEN));
   }
 
   private static ProblemCode code(Agreement.Doubt doubt) {

@@ -143,19 +143,8 @@ final class KitReader {
       String why,
       String remedy) {
     return new Problem(
-        code,
-        code.severity(),
-        place,
-        field,
-        value,
-        limit,
-        why,
-        remedy,
-        code.meanwhile(),
-        "",
-        line.jobId(),
-        line.partId(),
-        dueMin);
+            code, code.severity(), place, field, value, limit, why, remedy, code.meanwhile())
+        .of(line.jobId(), line.partId(), dueMin);
   }
 
   private Optional<PartLine> part(KitOrder.Line line) {

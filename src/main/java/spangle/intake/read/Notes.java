@@ -38,21 +38,7 @@ final class Notes {
     boolean refused = code.severity() == Severity.REFUSED;
     Severity severity = refused && essential ? Severity.STOP : code.severity();
     Meanwhile meanwhile = refused && essential ? Meanwhile.STOPPED : code.meanwhile();
-    add(
-        new Problem(
-            code,
-            severity,
-            place,
-            field,
-            value,
-            limit,
-            why,
-            remedy,
-            meanwhile,
-            "",
-            "",
-            "",
-            Problem.NO_DUE));
+    add(new Problem(code, severity, place, field, value, limit, why, remedy, meanwhile));
   }
 
   void add(Problem problem) {

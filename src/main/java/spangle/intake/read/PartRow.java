@@ -100,11 +100,7 @@ final class PartRow {
             "missing: " + missing.stream().map(Problem::field).collect(Collectors.joining(", ")),
             "give them; nothing is assumed. If the columns are there under other names, see the"
                 + " columns that were not known",
-            first.meanwhile(),
-            "",
-            "",
-            "",
-            Problem.NO_DUE));
+            first.meanwhile()));
     return together;
   }
 
