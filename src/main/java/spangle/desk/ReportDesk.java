@@ -2,6 +2,7 @@ package spangle.desk;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,6 +24,7 @@ import spangle.part.Material;
 import spangle.plan.Finding;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
+import spangle.plan.LeftOut;
 import spangle.plan.Lot;
 import spangle.plan.PartFacts;
 import spangle.plan.Plan;
@@ -203,14 +205,23 @@ final class ReportDesk {
         p.dueMin() == Problem.NO_DUE ? OptionalInt.empty() : OptionalInt.of(p.dueMin()));
   }
 
+  /** For each job the first step that is left out, all its lots that wait for the same reason. */
   private List<JobReason> reasons() {
-    return plan.leftOut().stream()
+    record Waiting(String jobId, String label, int leg, String why) {}
+    Map<Waiting, Integer> pieces = new LinkedHashMap<>();
+    for (LeftOut left : plan.leftOut()) {
+      Lot lot = index.lot(left.lotId());
+      pieces.merge(
+          new Waiting(lot.jobId(), lot.label(), lot.leg(), left.reason()),
+          lot.pieces(),
+          Integer::sum);
+    }
+    return pieces.entrySet().stream()
         .map(
-            l -> {
-              Lot lot = index.lot(l.lotId());
-              return new JobReason(
-                  lot.jobId(), l.lotId() + " (" + lot.pieces() + " pieces) waits: " + l.reason());
-            })
+            e ->
+                new JobReason(
+                    e.getKey().jobId(),
+                    e.getValue() + " x " + e.getKey().label() + " left out: " + e.getKey().why()))
         .toList();
   }
 

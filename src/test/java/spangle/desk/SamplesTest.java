@@ -1,6 +1,8 @@
 package spangle.desk;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -178,6 +180,30 @@ class SamplesTest {
       })
   void everyDifficultyOfTheHarbourWeekIsSeenOnThePage(String difficulty, String words) {
     assertThat(HARBOUR_WORDS).as(difficulty).containsPattern(words);
+  }
+
+  /** The lots of a job that wait for the same reason are one sentence, in pieces. */
+  @Test
+  void whatIsLeftOutOfAJobIsSaidInPieces() {
+    int pieces =
+        HARBOUR_PLAN.plan().leftOut().stream()
+            .filter(l -> l.lotId().startsWith("H-106/") && l.code().equals("no-time"))
+            .mapToInt(l -> lot(l.lotId()).pieces())
+            .sum();
+
+    assertThat(pieces).isPositive();
+    assertThat(HARBOUR_PLAN.report().waiting().reasons())
+        .filteredOn(r -> r.jobId().equals("H-106"))
+        .extracting(r -> r.words())
+        .first(as(STRING))
+        .startsWith(pieces + " x mooring plate heavy left out: no room is left");
+  }
+
+  private static Lot lot(String id) {
+    return HARBOUR_PLAN.week().brief().lots().stream()
+        .filter(lot -> lot.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
