@@ -21,6 +21,10 @@ import spangle.solve.Inserter;
  * Looks for the dates a new job can have: this week, with what can be ordered, or the weeks behind.
  */
 final class OfferSearch {
+  private static final String UNSOUND =
+      "a sooner date would rest on a plan that breaks a rule, so it is not said; plan or"
+          + " replan with more time, then ask again";
+
   private final WeekInput input;
   private final PreparedWeek week;
   private final PlanFile kept;
@@ -61,12 +65,21 @@ final class OfferSearch {
       inserter
           .insert(ids(wanted), freedom)
           .map(i -> maker.offer(freedom, brief, i, ids(wanted), jobs, List.of()))
+          .filter(this::sound)
           .filter(o -> offers.stream().allMatch(other -> worthSaying(o, other)))
           .ifPresent(offers::add);
     }
     if (offers.stream().noneMatch(o -> o.freedom() != Freedom.DATES_MAY_SLIP)) {
       later(brief, wanted, jobs, offers, lacking);
     }
+  }
+
+  /** No date is said of a plan that breaks a rule; that there was one is noted. */
+  private boolean sound(Promise.Offer offer) {
+    if (!offer.findings().isEmpty() && !notes.contains(UNSOUND)) {
+      notes.add(UNSOUND);
+    }
+    return offer.findings().isEmpty();
   }
 
   /** A date that costs others something is only worth saying when it is clearly sooner. */
@@ -115,10 +128,12 @@ final class OfferSearch {
     if (!ordered.isEmpty()) {
       Optional<Inserted> sooner =
           new Inserter(within, kept.plan()).insert(ids(wanted), Freedom.DATES_KEPT);
-      if (sooner.isPresent()) {
-        offers.add(
-            0,
-            maker.offer(Freedom.DATES_KEPT, within, sooner.get(), ids(wanted), jobs, conditions));
+      Optional<Promise.Offer> ready =
+          sooner
+              .map(i -> maker.offer(Freedom.DATES_KEPT, within, i, ids(wanted), jobs, conditions))
+              .filter(this::sound);
+      if (ready.isPresent()) {
+        offers.add(0, ready.get());
         return;
       }
     }
@@ -162,6 +177,10 @@ final class OfferSearch {
     }
     Promise.Offer sure =
         maker.offer(Freedom.NOTHING_MOVES, longer, then.get(), ids(next), jobs, conditions);
+    if (!sound(sure)) {
+      lacking.add("no plan that keeps every rule was found from the announced one");
+      return;
+    }
     offers.add(0, sure);
     if (offers.size() == 1 && ordered.isEmpty()) {
       sooner(longer, base, wanted, jobs, sure).ifPresent(offers::add);
@@ -178,6 +197,7 @@ final class OfferSearch {
     return new Inserter(brief, base)
         .insert(ids(wanted), Freedom.DATES_MAY_SLIP)
         .map(i -> maker.offer(Freedom.DATES_MAY_SLIP, brief, i, ids(wanted), jobs, List.of()))
+        .filter(this::sound)
         .filter(o -> worthSaying(o, sure));
   }
 }

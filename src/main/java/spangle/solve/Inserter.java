@@ -381,7 +381,8 @@ public final class Inserter {
       edit.reset(lot.line);
       edit.put(machine.index, k, goes, batch);
       clock.attempt(week, edit);
-      if (clock.broken() != 0) {
+      // Nobody loses a place for it, nor a lot of the same job that was put in before.
+      if (clock.broken() != 0 || clock.left() > week.left()) {
         return;
       }
       WeekPlan made = clock.made();

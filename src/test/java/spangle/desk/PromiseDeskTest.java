@@ -83,11 +83,11 @@ class PromiseDeskTest {
 
   /** Such a plan leaves work in the middle of its rows and is not timed again to the minute. */
   @Test
-  void aBrieflySearchedPlanLosesNothingInAPromise() throws Exception {
+  void noDateIsSaidOfAPlanThatBreaksARule() throws Exception {
     Promise promise = promise(BLUE, planned("brief", 20_000), 0);
 
-    assertThat(promise.offers()).isNotEmpty();
     assertThat(promise.offers()).allSatisfy(o -> assertThat(o.findings()).isEmpty());
+    assertThat(promise.offers().size() + promise.lacking().size()).isPositive();
   }
 
   @Test
@@ -113,6 +113,29 @@ class PromiseDeskTest {
         .anyMatch(c -> c.contains("more of buoy yellow") && c.contains("4 working days"));
     assertThat(offer.endMin()).isGreaterThan(4 * 1440 + 360);
     assertThat(offer.findings()).isEmpty();
+  }
+
+  /** Powder for the last lot alone is no date for all of them. */
+  @Test
+  void aPromiseIsForAllPieces() throws Exception {
+    for (int pieces : new int[] {100, 500, 900}) {
+      Promise promise =
+          promise(
+              "N-2,YG-1,yellow grip,"
+                  + pieces
+                  + ",steel,2,blank 150x60 mm,150,40,20,powder,P-BUOY-YELLOW,"
+                  + "mon 06:00,wed 16:00,no,no,no,no,no,no,no,,,,1",
+              0);
+
+      assertThat(promise.offers()).isNotEmpty();
+      for (Promise.Offer offer : promise.offers()) {
+        int placed =
+            offer.where().stream()
+                .mapToInt(words -> Integer.parseInt(words.substring(0, words.indexOf(' '))))
+                .sum();
+        assertThat(placed).as(String.join("; ", offer.where())).isEqualTo(pieces);
+      }
+    }
   }
 
   @Test

@@ -1,10 +1,12 @@
 package spangle.intake.brief;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import spangle.fit.hang.CarrierFace;
 import spangle.fit.hang.HangItem;
 import spangle.fit.hang.HangPacker;
@@ -16,10 +18,13 @@ final class CarrierRoom {
   private CarrierRoom() {}
 
   /**
-   * Lots are cut smaller than the roomiest carrier holds where at least so many times as many
-   * pieces then hang at once (common practice: the roomy ones then travel less full).
+   * Smaller lots are more lots to plan: worth it where the pieces that hang at once grow by at
+   * least this part of what the number of lots grows by (common practice).
    */
-  private static final double WORTH_IT = 1.5;
+  private static final double WORTH_IT = 0.3;
+
+  /** A carrier holds so many lots at most when its pieces are parted among them. */
+  private static final int MOST_LOTS = 3;
 
   /**
    * And not into more than so many lots for what the roomiest holds: hundreds of small hooks beside
@@ -31,29 +36,35 @@ final class CarrierRoom {
   record Room(String carrierId, int owned, int pieces) {}
 
   /**
-   * Pieces of a lot: as many as the roomiest carrier holds, or as many as a smaller one does where
-   * the roomy ones are few and the smaller ones would stand idle. A lot hangs on one carrier, so
-   * its size decides which carriers it may take.
+   * Pieces of a lot: as many as the roomiest carrier holds, or fewer where more pieces hang at once
+   * that way, because smaller carriers take a lot too and several lots fill a roomy one. A lot
+   * hangs on one carrier, so its size decides which carriers it may take and how full they travel.
    *
    * @param rooms carriers it fits, most pieces first; at least one
    */
   static int lotPieces(List<Room> rooms) {
-    int best = rooms.get(0).pieces();
-    for (Room room : rooms) {
-      if (room.pieces() * MOST_CUTS >= rooms.get(0).pieces()
-          && atOnce(rooms, room.pieces()) >= WORTH_IT * atOnce(rooms, best)) {
-        best = room.pieces();
+    int least = rooms.get(0).pieces() / MOST_CUTS;
+    int[] sizes =
+        rooms.stream()
+            .flatMapToInt(r -> IntStream.rangeClosed(1, MOST_LOTS).map(n -> r.pieces() / n))
+            .filter(pieces -> pieces >= Math.max(1, least))
+            .distinct()
+            .toArray();
+    Arrays.sort(sizes);
+    int best = sizes[sizes.length - 1];
+    for (int k = sizes.length - 2; k >= 0; k--) {
+      double more = (double) atOnce(rooms, sizes[k]) / atOnce(rooms, best) - 1;
+      double moreLots = (double) best / sizes[k] - 1;
+      if (more > 0 && more >= WORTH_IT * moreLots) {
+        best = sizes[k];
       }
     }
     return best;
   }
 
-  /** Pieces that hang at once, in lots of that size, one lot on each carrier that holds it. */
+  /** Pieces that hang at once in lots of that size. */
   private static long atOnce(List<Room> rooms, int pieces) {
-    return rooms.stream()
-        .filter(r -> r.pieces() >= pieces)
-        .mapToLong(r -> (long) r.owned() * pieces)
-        .sum();
+    return rooms.stream().mapToLong(r -> (long) r.owned() * (r.pieces() / pieces * pieces)).sum();
   }
 
   /**

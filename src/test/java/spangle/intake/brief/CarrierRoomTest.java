@@ -15,26 +15,25 @@ class CarrierRoomTest {
 
   @Test
   void fewRoomyCarriersAndManySmallOnesTakeLotsThatFitBoth() {
-    // Lots of 30: two beams, 60 at once; lots of 16: six beams, 96 at once.
-    assertThat(CarrierRoom.lotPieces(List.of(new Room("long", 2, 30), new Room("short", 4, 16))))
-        .isEqualTo(16);
+    // Lots of 30: two beams, 60 at once; of 18: 2 x 18 + 4 x 18 = 108; of 15: 2 x 30 + 4 x 15 =
+    // 120,
+    // a ninth more for a fifth more lots.
+    assertThat(lots(new Room("long", 2, 30), new Room("short", 4, 18))).isEqualTo(15);
+    // Of 9, two on a short one and three on a long one: 54 + 72 = 126, a twentieth more for two
+    // thirds more lots.
+    assertThat(lots(new Room("long", 2, 27), new Room("short", 4, 18))).isEqualTo(18);
   }
 
   @Test
-  void aFewSmallCarriersMoreAreNotWorthHalfFilledRoomyOnes() {
-    // Lots of 30: 120 at once; lots of 16: 96. And 60 against 80 is less than half as many again.
-    assertThat(CarrierRoom.lotPieces(List.of(new Room("long", 4, 30), new Room("short", 2, 16))))
-        .isEqualTo(30);
-    assertThat(CarrierRoom.lotPieces(List.of(new Room("long", 2, 30), new Room("short", 3, 16))))
-        .isEqualTo(30);
+  void smallCarriersThatAddLittleDoNotPartLots() {
+    // Lots of 30: 10 x 30 = 300; of 15: 300 + 15.
+    assertThat(lots(new Room("long", 10, 30), new Room("short", 1, 16))).isEqualTo(30);
   }
 
   @Test
   void theSmallestOfThreeKindsMayDecide() {
-    // 40 at once, then 30 x 2 = 60, then 20 x 7 = 140.
-    assertThat(
-            CarrierRoom.lotPieces(
-                List.of(new Room("a", 1, 40), new Room("b", 1, 30), new Room("c", 5, 20))))
+    // 40 at once, then 30 + 30 = 60, then 20 x (2 + 1 + 5) = 160.
+    assertThat(lots(new Room("a", 1, 40), new Room("b", 1, 30), new Room("c", 5, 20)))
         .isEqualTo(20);
   }
 
@@ -47,5 +46,15 @@ class CarrierRoomTest {
         .isEqualTo(40);
     assertThat(CarrierRoom.lotPieces(List.of(new Room("rack", 1, 40), new Room("bar", 50, 10))))
         .isEqualTo(10);
+  }
+
+  @Test
+  void aPieceIsNotParted() {
+    assertThat(lots(new Room("long", 2, 2), new Room("short", 4, 1))).isEqualTo(1);
+    assertThat(lots(new Room("long", 2, 1))).isEqualTo(1);
+  }
+
+  private static int lots(Room... rooms) {
+    return CarrierRoom.lotPieces(List.of(rooms));
   }
 }
