@@ -207,14 +207,12 @@ final class ReportDesk {
 
   /** For each job the first step that is left out, all its lots that wait for the same reason. */
   private List<JobReason> reasons() {
-    record Waiting(String jobId, String label, int leg, String why) {}
-    Map<Waiting, Integer> pieces = new LinkedHashMap<>();
+    record Step(String jobId, String label, int leg, String why) {}
+    Map<Step, Integer> pieces = new LinkedHashMap<>();
     for (LeftOut left : plan.leftOut()) {
       Lot lot = index.lot(left.lotId());
       pieces.merge(
-          new Waiting(lot.jobId(), lot.label(), lot.leg(), left.reason()),
-          lot.pieces(),
-          Integer::sum);
+          new Step(lot.jobId(), lot.label(), lot.leg(), left.reason()), lot.pieces(), Integer::sum);
     }
     return pieces.entrySet().stream()
         .map(

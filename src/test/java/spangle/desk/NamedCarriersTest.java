@@ -20,7 +20,7 @@ import spangle.plan.Lot;
  * where one is named. A beam that is away for stripping is none.
  */
 class NamedCarriersTest {
-  private static final String BEAMS = "{id: beam, profile: dip-beam, owned: 4}";
+  private static final String BEAMS = "{id: beam, profile: dip-beam, owned: 3}";
 
   @TempDir Path folder;
 
@@ -54,14 +54,14 @@ class NamedCarriersTest {
 
   @Test
   void anyBeamWhereNoneIsNamedButNoneThatIsAway() throws IOException {
-    assertThat(cabinets(week("\"\"", "{id: beam, profile: dip-beam, owned: 4, in_strip: 4}")))
+    assertThat(cabinets(week("\"\"", "{id: beam, profile: dip-beam, owned: 3, in_strip: 3}")))
         .hasSize(3)
         .allSatisfy(l -> assertThat(l.carriers()).containsExactly("long-beam"));
   }
 
   @Test
   void whereAllNamedBeamsAreAwayItIsHeldAndTheyAreNamed() throws IOException {
-    PreparedWeek week = week("beam", "{id: beam, profile: dip-beam, owned: 4, in_strip: 4}");
+    PreparedWeek week = week("beam", "{id: beam, profile: dip-beam, owned: 3, in_strip: 3}");
     assertThat(cabinets(week)).isEmpty();
     assertThat(week.held())
         .filteredOn(h -> h.partId().equals("HC-42"))

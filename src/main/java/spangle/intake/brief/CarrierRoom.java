@@ -64,7 +64,7 @@ final class CarrierRoom {
 
   /** Pieces that hang at once in lots of that size. */
   private static long atOnce(List<Room> rooms, int pieces) {
-    return rooms.stream().mapToLong(r -> (long) r.owned() * (r.pieces() / pieces * pieces)).sum();
+    return rooms.stream().mapToLong(r -> (long) r.owned() * pieces * (r.pieces() / pieces)).sum();
   }
 
   /**
