@@ -44,8 +44,10 @@ class RandomEventsProperties {
   @Test
   @Tag("thorough")
   void fiveHundredSequencesInTheDemoWeek() {
-    int last = Integer.getInteger("sequences", 500);
-    for (int seed = Integer.getInteger("sequence", 1); seed <= last; seed++) {
+    int first = Integer.getInteger("sequence", 1);
+    int sequences = Integer.getInteger("sequences", 500);
+    assertThat(sequences).as("sequences to run").isPositive();
+    for (int seed = first; seed < first + sequences; seed++) {
       sequence(Path.of("samples/harbour-week"), seed, 5, 100);
     }
   }
