@@ -197,7 +197,8 @@ final class FrozenFront {
   /** In the order in which they begin; on each line up to the first that cannot stay. */
   private void freeze(List<PlannedBatch> batches, int untilMin) {
     Comparator<PlannedBatch> byFirst = Comparator.comparingInt(b -> LoadTimes.first(b));
-    batches.sort(byFirst.thenComparing(PlannedBatch::id));
+    // Two that begin in one minute pass the stations in the order in which they come out of them.
+    batches.sort(byFirst.thenComparingInt(PlannedBatch::startMin).thenComparing(PlannedBatch::id));
     Set<String> broken = new HashSet<>();
     for (PlannedBatch batch : batches) {
       boolean released = batch.loads().stream().anyMatch(l -> stage(l) == Stage.RELEASED);

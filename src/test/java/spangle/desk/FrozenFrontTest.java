@@ -93,4 +93,47 @@ class FrozenFrontTest {
     assertThat(loads(front.frozen())).containsExactlyInAnyOrder("P1", "P2");
     assertThat(loads(front.open())).containsExactly("P3");
   }
+
+  /** Two hang in one minute; the one whose name comes later is the first in booth and oven. */
+  @Test
+  void whatBeginsInOneMinuteStaysInTheOrderInWhichItPassesTheStations() {
+    PlannedBatch large =
+        bake(
+            "oven-1 #1",
+            "oven-1",
+            0,
+            430,
+            450,
+            load("P1", "rack", "A")
+                .visit("hang", 390, 400)
+                .visit("booth", 405, 410)
+                .visit("unload", 450, 455),
+            load("P2", "rack", "B")
+                .number(2)
+                .visit("hang", 400, 410)
+                .visit("booth", 420, 430)
+                .visit("unload", 455, 460));
+    PlannedBatch small =
+        bake(
+            "oven-2 #1",
+            "oven-2",
+            0,
+            405,
+            425,
+            load("P3", "rack", "C")
+                .number(3)
+                .visit("hang", 2, 390, 390, 395)
+                .visit("booth", 395, 400)
+                .visit("unload", 425, 430));
+    Plan before = plan(large, small);
+    PlanFile kept = PlanFiles.of(week().build(), before);
+    EventLog log = new Said().log();
+    WeekState state = WeekState.of(kept.brief(), before, log, 0, AT);
+
+    FrozenFront front = new FrozenFront(kept, kept.brief(), state, log.events(), 0, AT);
+    front.freeze(450);
+
+    assertThat(loads(front.frozen())).containsExactlyInAnyOrder("P1", "P2", "P3");
+    assertThat(front.open()).isEmpty();
+  }
 }
