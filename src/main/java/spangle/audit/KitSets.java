@@ -36,6 +36,14 @@ final class KitSets {
         rejected.merge(key(lot), lot.pieces(), Integer::sum);
       }
     }
+    heaps
+        .keySet()
+        .forEach(
+            part ->
+                rejected.merge(
+                    part,
+                    view.brief().scrappedWhenRejected(part.get(0), part.get(1)),
+                    Integer::sum));
     heaps.forEach(
         (part, heap) -> {
           heap.sort(Comparator.naturalOrder());

@@ -3,6 +3,7 @@ package spangle.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
 import spangle.plan.Plan;
@@ -20,11 +21,15 @@ public final class LogAudit {
           new HungUnmoved(),
           new ReleasedWithReason(),
           new NoPieceLost(),
+          new ScrapAsReported(),
           new ReworkPlanned(),
           new CoatsCounted(),
           new GatesShut(),
           new OutOfUse(),
           new NothingInThePast());
+
+  /** What stands among the gates and is none. */
+  private static final Set<String> NO_GATES = Set.of("not-arrived", "scrapped");
 
   private LogAudit() {}
 
@@ -100,10 +105,10 @@ public final class LogAudit {
       held = Map.copyOf(held);
     }
 
-    /** Pieces held, not those that are missing or rework: several gates hold the same pieces. */
+    /** Pieces held, not those missing, scrapped or rework: several gates hold the same pieces. */
     int heldByGates() {
       return held.entrySet().stream()
-          .filter(e -> !e.getKey().equals("not-arrived") && !e.getKey().startsWith("rework-"))
+          .filter(e -> !NO_GATES.contains(e.getKey()) && !e.getKey().startsWith("rework-"))
           .mapToInt(Map.Entry::getValue)
           .max()
           .orElse(0);

@@ -8,7 +8,7 @@ import spangle.plan.Lot;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
 
-/** Ordered = in lots + held + not arrived, for every part, unless it was cancelled. */
+/** Ordered = in lots + held + not arrived + scrapped, for every part, unless it was cancelled. */
 final class NoPieceLost implements LogRule {
   @Override
   public String name() {
@@ -17,7 +17,7 @@ final class NoPieceLost implements LogRule {
 
   @Override
   public String words() {
-    return "Every piece ordered is in one lot, held at a gate, missing or cancelled; none twice.";
+    return "Every piece ordered is in one lot, held at a gate, missing, scrapped or cancelled; none twice.";
   }
 
   @Override
@@ -32,7 +32,8 @@ final class NoPieceLost implements LogRule {
     }
     for (LogAudit.PartOrder part : found.parts()) {
       int lots = inLots.getOrDefault(key(part.jobId(), part.partId()), 0);
-      int sum = lots + part.heldByGates() + part.notArrived();
+      int scrapped = scrapped(found, part, false);
+      int sum = lots + part.heldByGates() + part.notArrived() + scrapped;
       boolean cancelled = found.events().stream().anyMatch(e -> cancels(e, part));
       if (cancelled ? sum > part.ordered() : sum != part.ordered()) {
         findings.add(
@@ -44,13 +45,27 @@ final class NoPieceLost implements LogRule {
                 + part.heldByGates()
                 + " held, "
                 + part.notArrived()
-                + " not arrived");
+                + " not arrived, "
+                + scrapped
+                + " scrapped");
       }
     }
   }
 
   private static String key(String job, String part) {
     return job + '\n' + part;
+  }
+
+  /** Pieces of a part that reports the plan counts say are scrapped. */
+  static int scrapped(LogAudit.Case found, LogAudit.PartOrder part, boolean rejected) {
+    Set<Integer> counted = new HashSet<>();
+    found.brief().scrapped().forEach(s -> counted.add(s.event()));
+    return found.events().stream()
+        .filter(e -> e.kind() == EventKind.SCRAPPED && counted.contains(e.number()))
+        .filter(e -> e.job().equals(part.jobId()) && e.part().equals(part.partId()))
+        .filter(e -> e.of().equals("rejected") == rejected)
+        .mapToInt(e -> e.figures().count().orElse(0))
+        .sum();
   }
 
   static boolean cancels(Event event, LogAudit.PartOrder part) {

@@ -32,19 +32,39 @@ final class ReworkPlanned implements LogRule {
       if (event.kind() != EventKind.REJECTED || fullOfCoats(found, event)) {
         continue;
       }
-      String name = event.job() + "/" + event.part() + "#r" + event.number();
-      int again =
-          found.brief().lots().stream()
-              .filter(l -> l.id().equals(name) || l.id().startsWith(name + "-"))
-              .mapToInt(Lot::pieces)
-              .sum();
+      String name = name(event);
+      int again = again(found, event);
       int rejected = event.figures().count().orElse(0);
-      boolean kept = again == rejected || (again == 0 && mayBeLeft(found, event));
+      boolean kept =
+          again == rejected
+              || (again == 0 && mayBeLeft(found, event))
+              || (again < rejected && scrapped(found, event) > 0);
       if (!kept) {
         findings.add(name, rejected + " pieces were rejected, " + again + " are planned once more");
       }
     }
     found.parts().forEach(part -> stripped(found, part, findings));
+  }
+
+  private static String name(Event event) {
+    return event.job() + "/" + event.part() + "#r" + event.number();
+  }
+
+  /** Pieces that go round again because of a report. */
+  private static int again(LogAudit.Case found, Event event) {
+    String name = name(event);
+    return found.brief().lots().stream()
+        .filter(l -> l.id().equals(name) || l.id().startsWith(name + "-"))
+        .mapToInt(Lot::pieces)
+        .sum();
+  }
+
+  /** Rejected pieces of its part that are scrapped. */
+  private static int scrapped(LogAudit.Case found, Event event) {
+    return found.parts().stream()
+        .filter(p -> p.jobId().equals(event.job()) && p.partId().equals(event.part()))
+        .mapToInt(p -> NoPieceLost.scrapped(found, p, true))
+        .sum();
   }
 
   private static boolean fullOfCoats(LogAudit.Case found, Event event) {
@@ -62,18 +82,22 @@ final class ReworkPlanned implements LogRule {
     // A report that may be left counts whole or not at all.
     Set<Integer> full = new TreeSet<>(Set.of(0));
     int again = 0;
+    int scrapped = NoPieceLost.scrapped(found, part, true);
     for (Event event : found.events()) {
       if (!event.job().equals(part.jobId()) || !event.part().equals(part.partId())) {
         continue;
       }
       if (event.kind() == EventKind.REJECTED && fullOfCoats(found, event)) {
         full = with(full, event.figures().count().orElse(0), mayBeLeft(found, event));
+      } else if (event.kind() == EventKind.REJECTED && scrapped > 0) {
+        int less = event.figures().count().orElse(0) - again(found, event);
+        full = with(full, Math.max(0, less), mayBeLeft(found, event));
       } else if (event.kind() == EventKind.STRIPPED) {
         again += bare(found, part, event.number());
       }
     }
     boolean cancelled = found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, part));
-    if (!cancelled && !full.contains(again + part.heldToStrip())) {
+    if (!cancelled && !full.contains(again + part.heldToStrip() + scrapped)) {
       findings.add(
           part.jobId() + "/" + part.partId(),
           full.stream().map(String::valueOf).collect(Collectors.joining(" or "))
@@ -81,7 +105,8 @@ final class ReworkPlanned implements LogRule {
               + part.heldToStrip()
               + " wait to be stripped, "
               + again
-              + " are planned again");
+              + " are planned again"
+              + (scrapped == 0 ? "" : ", " + scrapped + " are scrapped"));
     }
   }
 
@@ -101,14 +126,16 @@ final class ReworkPlanned implements LogRule {
   }
 
   /** Held at a gate, cancelled since, or rejected although not so many were surely finished. */
-  private static boolean mayBeLeft(LogAudit.Case found, Event event) {
+  static boolean mayBeLeft(LogAudit.Case found, Event event) {
     boolean held =
         found.parts().stream()
             .anyMatch(
                 p ->
                     p.jobId().equals(event.job())
                         && p.partId().equals(event.part())
-                        && (p.held().keySet().stream().anyMatch(g -> g.startsWith("rework-"))
+                        && (p.held().keySet().stream()
+                                .anyMatch(
+                                    g -> g.startsWith("rework-") && !g.equals("rework-scrapped"))
                             || found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, p))));
     return held || finishedAtLeast(found, event) < event.figures().count().orElse(0);
   }

@@ -36,6 +36,7 @@ import spangle.plan.event.EventField;
       "  released, withdrawn, hung, started, done, inspected: load",
       "  as-planned: nothing (everything ran as planned up to then)",
       "  rejected: job part count [coats]     stripped: job part count",
+      "  scrapped: job part count of (waiting, or rejected: what is beyond saving)",
       "  cancelled: job",
       "  broken: station [until] [count]      repaired: station   (count: places that are out)",
       "  slow: station factor (1 ends it)     absent: station factor until [from]",

@@ -44,7 +44,8 @@ final class BriefChange {
         b.goals(),
         b.frozen(),
         b.announced(),
-        b.baths());
+        b.baths(),
+        b.scrapped());
   }
 
   static Brief carriers(Brief b, UnaryOperator<CarrierSpec> change) {
@@ -88,6 +89,7 @@ final class BriefChange {
         b.goals(),
         b.frozen(),
         b.announced(),
-        b.baths());
+        b.baths(),
+        b.scrapped());
   }
 }

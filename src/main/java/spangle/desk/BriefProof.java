@@ -22,6 +22,7 @@ import spangle.plan.Kit;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.LotChange;
+import spangle.plan.Scrapped;
 import spangle.plan.Supply;
 import spangle.plan.json.Gate;
 import spangle.plan.json.PlanFile;
@@ -84,8 +85,13 @@ final class BriefProof {
     compare("carriers", told.carriers(), now.carriers(), CarrierSpec::id, findings);
     compare("kits", told.kits(), now.kits(), Kit::id, findings);
     compare("supplies", told.supplies(), now.supplies(), Supply::materialId, findings);
+    compare("scrapped", told.scrapped(), now.scrapped(), BriefProof::report, findings);
     gates(file, given, findings);
     return findings;
+  }
+
+  private static String report(Scrapped scrapped) {
+    return "event " + scrapped.event();
   }
 
   private static List<Lot> anyTime(List<Lot> lots) {

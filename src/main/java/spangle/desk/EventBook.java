@@ -8,15 +8,18 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spangle.intake.problem.Problem;
 import spangle.intake.problem.Severity;
 import spangle.intake.read.WeekReader;
 import spangle.intake.week.WeekInput;
 import spangle.plan.event.Event;
+import spangle.plan.event.EventKind;
 import spangle.plan.event.EventLog;
 import spangle.plan.event.WeekState;
 import spangle.plan.json.PlanFile;
@@ -160,6 +163,33 @@ public final class EventBook {
     return key + p.why() + limit + "; " + p.remedy();
   }
 
+  private static List<WeekState.Refusal> refused(
+      PlanFile file, EventLog log, EventLog all, int atMin) {
+    int known = file.replanned().map(r -> r.known(all)).orElse(0);
+    return WeekState.of(file.brief(), file.plan(), log, known, atMin).refused();
+  }
+
+  /** An earlier report that counted until now and would not beside this one. */
+  private static Optional<String> overturns(
+      PlanFile file, EventLog log, Event event, List<WeekState.Refusal> now) {
+    EventLog without =
+        new EventLog(log.events().stream().filter(e -> e.number() != event.number()).toList());
+    Set<Integer> before = new HashSet<>();
+    refused(file, without, log, event.atMin()).forEach(r -> before.add(r.event().number()));
+    return now.stream()
+        .filter(r -> !before.contains(r.event().number()))
+        .findFirst()
+        .map(
+            r ->
+                "it does not go together with event "
+                    + r.event().number()
+                    + ", "
+                    + r.event().words()
+                    + ": "
+                    + r.why()
+                    + "; replan first, or strike that one where it is wrong");
+  }
+
   /** What the plan people work by has against it. */
   private static Optional<String> against(Optional<Path> plan, WeekInput input, Event event)
       throws IOException {
@@ -168,13 +198,15 @@ public final class EventBook {
     }
     try {
       PlanFile file = PlanShelf.read(plan.get());
-      int known = file.replanned().map(r -> r.known(input.events())).orElse(0);
-      return WeekState.of(file.brief(), file.plan(), input.events(), known, event.atMin())
-          .refused()
-          .stream()
-          .filter(r -> r.event().number() == event.number())
-          .map(WeekState.Refusal::why)
-          .findFirst();
+      List<WeekState.Refusal> now = refused(file, input.events(), input.events(), event.atMin());
+      Optional<String> own =
+          now.stream()
+              .filter(r -> r.event().number() == event.number())
+              .map(WeekState.Refusal::why)
+              .findFirst();
+      return own.isPresent() || event.kind() == EventKind.STRUCK
+          ? own
+          : overturns(file, input.events(), event, now);
     } catch (PlanFileException notAPlan) {
       throw new IOException(plan.get() + ": " + notAPlan.getMessage(), notAPlan);
     }

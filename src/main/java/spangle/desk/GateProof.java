@@ -15,6 +15,7 @@ import spangle.plan.Held;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.Scrapped;
 import spangle.plan.json.PlanFile;
 
 /**
@@ -38,7 +39,9 @@ final class GateProof {
   private static Map<String, List<Held>> shut(PreparedWeek given) {
     Map<String, List<Held>> shut = new LinkedHashMap<>();
     for (Held held : given.held()) {
-      if (!held.gate().equals(Held.NOT_ARRIVED) && !held.gate().startsWith("rework-")) {
+      if (!held.gate().equals(Held.NOT_ARRIVED)
+          && !held.gate().equals(Scrapped.GATE)
+          && !held.gate().startsWith("rework-")) {
         shut.computeIfAbsent(WeekIndex.key(held.jobId(), held.partId()), k -> new ArrayList<>())
             .add(held);
       }

@@ -17,10 +17,9 @@ import spangle.plan.event.LotNames;
 
 /**
  * Which load of one plan is which of another. What cannot move is known by its number. Then loads
- * of the same work stand in for one another: those with the number on the sheet, those that stand
- * where one stood. A load that keeps its number and shares pieces of a part is the same with more
- * or fewer pieces, so that no number stands on the list for two loads. At last loads of the same
- * work in the order of time.
+ * with the number on the sheet: of the same work, then those that share pieces of a part, with more
+ * or fewer of them, so that no number stands on the list for two loads. Of the others those of the
+ * same work stand in for one another: where one stood, at last in the order of time.
  */
 final class LoadMatch {
   /** A load in its batch. */
@@ -62,8 +61,8 @@ final class LoadMatch {
         (was, is) -> work.getOrDefault(was, List.of()).equals(work.getOrDefault(is, List.of()));
     match(number.and((was, is) -> fixed.contains(is.id())));
     match(number.and(same));
-    match(same.and((was, is) -> is.stands(was)));
     match(number.and(LoadMatch::sharesPart));
+    match(same.and((was, is) -> is.stands(was)));
     match(same);
   }
 

@@ -107,7 +107,8 @@ final class OfferSearch {
         b.goals(),
         b.frozen(),
         b.announced(),
-        b.baths());
+        b.baths(),
+        b.scrapped());
   }
 
   private static List<String> ids(List<Lot> lots) {

@@ -12,6 +12,7 @@ import spangle.plan.Held;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
+import spangle.plan.Scrapped;
 import spangle.plan.event.EventKind;
 import spangle.plan.event.LotNames;
 import spangle.plan.json.PlanFile;
@@ -101,7 +102,8 @@ final class PieceFate {
         int stopped = take(shut, gate(held), left);
         left -= stopped;
         if (stopped > 0) {
-          reasons.add(part(stopped, pieces) + "held: " + held.words());
+          String how = Scrapped.gate(held.gate()) ? "scrapped: " : "held: ";
+          reasons.add(part(stopped, pieces) + how + held.words());
         }
       }
     }

@@ -75,7 +75,8 @@ record ReplanStart(
             chains.open,
             happened.missing(),
             happened.cancelled(),
-            happened.reworks());
+            happened.reworks(),
+            state.scrapped());
     PreparedWeek prepared = BriefMaker.prepare(happened.input(), standing);
     Brief now = BriefChange.lots(prepared.brief(), chains.withLost(prepared.brief().lots()));
     FrozenFront front = new FrozenFront(kept, now, state, events, known, atMin);
@@ -118,7 +119,8 @@ record ReplanStart(
         b.goals(),
         front.frozen(),
         announced,
-        b.baths());
+        b.baths(),
+        b.scrapped());
   }
 
   private static LineSpec line(LineSpec line, int atMin) {

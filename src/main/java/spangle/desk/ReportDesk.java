@@ -125,7 +125,6 @@ final class ReportDesk {
   }
 
   private static HeldPart held(Held h) {
-    Danger danger = h.danger() == 0 ? Danger.PEOPLE : h.danger() == 1 ? Danger.WORK : Danger.FACT;
     return new HeldPart(
         h.jobId(),
         h.partId(),
@@ -134,8 +133,17 @@ final class ReportDesk {
         h.gate(),
         h.words() + ". Opens with: " + h.opens(),
         h.whoAnswers(),
-        danger,
+        danger(h),
         OptionalInt.of(h.dueMin()));
+  }
+
+  private static Danger danger(Held held) {
+    return switch (held.danger()) {
+      case 0 -> Danger.PEOPLE;
+      case 1 -> Danger.WORK;
+      case Held.ONLY_A_DATE -> Danger.DATE;
+      default -> Danger.FACT;
+    };
   }
 
   private List<Question> questions() {

@@ -91,7 +91,8 @@ public record WhatIfStart(Optional<PlanFile> base, String sha256, String words) 
         b.goals(),
         b.frozen(),
         b.announced(),
-        b.baths());
+        b.baths(),
+        b.scrapped());
   }
 
   /** The plan itself, where the overlay changes nothing. */

@@ -22,6 +22,7 @@ import java.util.Optional;
  *     they are
  * @param announced an earlier plan that should change little; empty where there is none
  * @param baths kettles whose zinc does not always stand high enough for every lot
+ * @param scrapped pieces that are beyond saving, of which no lot is made any more
  */
 public record Brief(
     String name,
@@ -35,7 +36,8 @@ public record Brief(
     Goals goals,
     List<PlannedBatch> frozen,
     List<PlannedBatch> announced,
-    List<BathSpec> baths) {
+    List<BathSpec> baths,
+    List<Scrapped> scrapped) {
   /** Copies the lists. */
   public Brief {
     lines = List.copyOf(lines);
@@ -46,6 +48,37 @@ public record Brief(
     frozen = List.copyOf(frozen);
     announced = List.copyOf(announced);
     baths = List.copyOf(baths);
+    scrapped = List.copyOf(scrapped);
+  }
+
+  /** A week in which nothing has been scrapped. */
+  public Brief(
+      String name,
+      LocalDate monday,
+      int horizonMin,
+      List<LineSpec> lines,
+      List<CarrierSpec> carriers,
+      List<Lot> lots,
+      List<Kit> kits,
+      List<Supply> supplies,
+      Goals goals,
+      List<PlannedBatch> frozen,
+      List<PlannedBatch> announced,
+      List<BathSpec> baths) {
+    this(
+        name,
+        monday,
+        horizonMin,
+        lines,
+        carriers,
+        lots,
+        kits,
+        supplies,
+        goals,
+        frozen,
+        announced,
+        baths,
+        List.of());
   }
 
   /** Whether a stay that begins then is not in this week: what hangs and has no time in it. */
@@ -67,12 +100,21 @@ public record Brief(
         goals,
         frozen,
         announced,
-        others);
+        others,
+        scrapped);
   }
 
   /** Batches of the shop's own ovens and kettles, without the trips to another firm. */
   public List<PlannedBatch> inTheHouse(List<PlannedBatch> batches) {
     return batches.stream().filter(b -> !outside(b.lineId())).toList();
+  }
+
+  /** Pieces of a part that were finished, rejected and scrapped: no rework makes them good. */
+  public int scrappedWhenRejected(String job, String part) {
+    return scrapped.stream()
+        .filter(s -> s.rejected() && s.of(job, part))
+        .mapToInt(Scrapped::pieces)
+        .sum();
   }
 
   /** Whether a line is another firm's. */

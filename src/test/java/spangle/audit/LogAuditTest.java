@@ -16,6 +16,7 @@ import spangle.plan.PlanFixtures;
 import spangle.plan.PlannedBatch;
 import spangle.plan.event.EventKind;
 import spangle.plan.event.Said;
+import spangle.plan.event.ScrapOf;
 
 /** P1 hangs from 360 to 400, P2 from 420; the new plan is made at 410. */
 class LogAuditTest {
@@ -117,7 +118,7 @@ class LogAuditTest {
     Brief lost = yard().lots(powderLot("A")).frozen(FIRST).build();
     assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of()))
         .extracting(Finding::words)
-        .containsExactly("4 ordered, 0 in lots, 0 held, 0 not arrived");
+        .containsExactly("4 ordered, 0 in lots, 0 held, 0 not arrived, 0 scrapped");
     assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of("vents", 4))).isEmpty();
     assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of("not-arrived", 4))).isEmpty();
   }
@@ -179,6 +180,81 @@ class LogAuditTest {
         .containsExactly(
             "0 or 3 or 4 or 7 rejected pieces bear all the coats they may, 5 wait to be stripped, 0"
                 + " are planned again");
+  }
+
+  private static List<Finding> scrap(Said said, boolean counted, int event, int inLots) {
+    Brief brief =
+        counted
+            ? yard()
+                .lots(powderLot("A"))
+                .frozen(FIRST)
+                .scrapped("B", event, 4 - inLots, false)
+                .build()
+            : yard().lots(powderLot("A"), powderLot("B")).frozen(FIRST).build();
+    return audit(
+        said, brief, counted ? PlanFixtures.plan(FIRST) : KEPT, Map.of("scrapped", 4 - inLots));
+  }
+
+  /** P1 hangs with all of A; B waits with four pieces. */
+  @Test
+  void piecesAreScrappedBecauseTheLogSaysSo() {
+    Said said = hung().scrapped(405, "job-B", "part-B", 4, ScrapOf.WAITING);
+    assertThat(scrap(said, true, 2, 0)).isEmpty();
+    // Not counted though four surely wait: they are in the lots, and they are not.
+    assertThat(scrap(said, false, 2, 4))
+        .extracting(Finding::rule, Finding::words)
+        .containsExactly(tuple("scrap-as-reported", "4 pieces were reported scrapped and are not"));
+    // Nobody has said so, or another number: the pieces are lost.
+    assertThat(scrap(hung(), true, 2, 0))
+        .extracting(Finding::rule)
+        .containsExactly("no-piece-lost", "scrap-as-reported");
+    assertThat(scrap(said, true, 2, 1)).extracting(Finding::rule).contains("scrap-as-reported");
+    // More than surely wait may be refused: of five, and of those on a load that may hang.
+    keeps(hung().scrapped(405, "job-B", "part-B", 5, ScrapOf.WAITING), KEPT);
+    keeps(
+        hung()
+            .load(404, EventKind.RELEASED, "P2")
+            .scrapped(405, "job-A", "part-A", 1, ScrapOf.WAITING),
+        KEPT);
+    breaks(
+        "scrap-as-reported",
+        hung()
+            .scrapped(404, "job-B", "part-B", 1, ScrapOf.WAITING)
+            .scrapped(405, "job-B", "part-B", 9, ScrapOf.WAITING)
+            .struck(406, 3),
+        KEPT);
+  }
+
+  /** P1 is done and its four pieces are rejected with their first coat. */
+  @Test
+  void rejectedPiecesThatAreScrappedGoRoundNoMore() {
+    Said said =
+        hung()
+            .load(401, EventKind.DONE, "P1")
+            .rejected(405, "job-A", "part-A", 4, 1)
+            .scrapped(406, "job-A", "part-A", 4, ScrapOf.REJECTED);
+    Brief gone =
+        yard().lots(powderLot("A"), powderLot("B")).frozen(FIRST).scrapped("A", 4, 4, true).build();
+    assertThat(coats(said, gone, KEPT, 2, 0)).isEmpty();
+    assertThat(coats(said, gone, KEPT, 1, 0)).isEmpty();
+    assertThat(coats(said, gone, KEPT, 1, 4))
+        .extracting(Finding::words)
+        .containsExactly(
+            "0 or 4 rejected pieces bear all the coats they may, 4 wait to be stripped, 0 are planned"
+                + " again, 4 are scrapped");
+    assertThat(coats(said, withRework("job-A/part-A#r3"), KEPT, 2, 0))
+        .extracting(Finding::rule)
+        .containsExactly("scrap-as-reported");
+    Brief twice =
+        yard()
+            .lots(
+                powderLot("A"), powderLot("B"), powderLot("job-A/part-A#r3").of("job-A", "part-A"))
+            .frozen(FIRST)
+            .scrapped("A", 4, 4, true)
+            .build();
+    assertThat(coats(said, twice, KEPT, 2, 0))
+        .extracting(Finding::rule)
+        .containsExactly("rework-planned");
   }
 
   @Test

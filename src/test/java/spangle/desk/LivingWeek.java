@@ -148,7 +148,7 @@ final class LivingWeek {
     assertThat(rest.findings()).as("findings, %s", what).isEmpty();
     assertThat(everyLotOnce()).as("every lot once, %s", what).isTrue();
     assertThat(sums())
-        .as("ordered = planned + waiting + left out, %s", what)
+        .as("ordered = planned + waiting + left out + done + scrapped, %s", what)
         .allSatisfy((part, sum) -> assertThat(sum.holds()).as(part + " " + sum).isTrue());
     return rest;
   }
@@ -191,6 +191,11 @@ final class LivingWeek {
             .toList();
   }
 
+  /** The last replan. */
+  ReplanDesk.Rest sound() {
+    return last;
+  }
+
   /** How far everything had come at the last replan. */
   Optional<WeekState> lastState() {
     return Optional.ofNullable(last).map(rest -> rest.start().state());
@@ -202,9 +207,9 @@ final class LivingWeek {
   }
 
   /** Pieces of a part: in lots of the order (rework not among them), held, ordered. */
-  record Sum(int inLots, int held, int missing, int ordered, boolean cancelled) {
+  record Sum(int inLots, int held, int missing, int scrapped, int ordered, boolean cancelled) {
     boolean holds() {
-      int all = inLots + held + missing;
+      int all = inLots + held + missing + scrapped;
       return cancelled ? all <= ordered : all == ordered;
     }
   }
@@ -223,10 +228,13 @@ final class LivingWeek {
         }
         int held = 0;
         int missing = 0;
+        int scrapped = 0;
         for (Held each : last.start().week().held()) {
           if (each.jobId().equals(job.id()) && each.partId().equals(line.id())) {
             if (each.gate().equals("not-arrived")) {
               missing = each.pieces();
+            } else if (each.gate().equals("scrapped")) {
+              scrapped = each.pieces();
             } else if (!each.gate().startsWith("rework-")) {
               held = Math.max(held, each.pieces());
             }
@@ -239,7 +247,9 @@ final class LivingWeek {
                         e.kind() == EventKind.CANCELLED
                             && e.atMin() <= last.replanned().atMin()
                             && e.concerns(job.id(), line.id()));
-        sums.put(job.id() + "/" + line.id(), new Sum(inLots, held, missing, line.qty(), cancelled));
+        sums.put(
+            job.id() + "/" + line.id(),
+            new Sum(inLots, held, missing, scrapped, line.qty(), cancelled));
       }
     }
     return sums;

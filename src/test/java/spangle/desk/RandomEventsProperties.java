@@ -106,7 +106,7 @@ class RandomEventsProperties {
     String station = any(stations, random);
     String material = any(materials, random);
     int earlier = 1 + random.nextInt(Math.max(1, input.events().last()));
-    return switch (random.nextInt(32)) {
+    return switch (random.nextInt(34)) {
       case 0, 1, 2, 3, 4, 5 -> when + "as-planned";
       case 6 -> when + "arrived, " + about + ", count: " + count;
       case 7 -> when + "expected, " + about + ", count: " + count + until;
@@ -129,6 +129,13 @@ class RandomEventsProperties {
       case 25 -> when + "level, station: kettle, level_down_mm: " + 100 * random.nextInt(9);
       case 26 -> when + "gate-opened, " + about + ", gate: " + gate(random) + ", opened_by: [A, B]";
       case 27 -> when + "struck, event: " + earlier;
+      case 28 ->
+          when + "scrapped, " + about + ", count: " + (1 + random.nextInt(12)) + ", of: waiting";
+      case 29 ->
+          when
+              + "scrapped, "
+              + rejected(week, random, about).replaceAll(", coats.*", "")
+              + ", of: rejected";
       default -> when + ofLoad(week, random, now);
     };
   }

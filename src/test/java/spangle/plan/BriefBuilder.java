@@ -20,6 +20,7 @@ public final class BriefBuilder {
   private final List<PlannedBatch> frozen = new ArrayList<>();
   private final List<PlannedBatch> announced = new ArrayList<>();
   private final List<BathSpec> baths = new ArrayList<>();
+  private final List<Scrapped> scrapped = new ArrayList<>();
 
   BriefBuilder() {
     lines = List.of(paint(), zinc());
@@ -209,6 +210,12 @@ public final class BriefBuilder {
     return this;
   }
 
+  /** Pieces of a lot's part that are beyond saving. */
+  public BriefBuilder scrapped(String lot, int event, int pieces, boolean rejected) {
+    scrapped.add(new Scrapped("job-" + lot, "part-" + lot, event, 0, pieces, rejected));
+    return this;
+  }
+
   public Brief build() {
     return new Brief(
         "yard",
@@ -222,6 +229,7 @@ public final class BriefBuilder {
         goals,
         frozen,
         announced,
-        baths);
+        baths,
+        scrapped);
   }
 }

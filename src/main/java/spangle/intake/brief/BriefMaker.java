@@ -79,7 +79,8 @@ public final class BriefMaker {
             Goals.usual(),
             List.of(),
             List.of(),
-            BathMaker.baths(input, kept.lots(), kettles));
+            BathMaker.baths(input, kept.lots(), kettles),
+            standing.scrapped());
     return new PreparedWeek(input, brief, parts, held, states);
   }
 
@@ -98,6 +99,7 @@ public final class BriefMaker {
             line,
             input.mostCoats(line),
             input.catalogue().zinc().flatMap(Zinc::strip));
+    held.addAll(stand.scrapped());
     if (measured.isEmpty()) {
       held.addAll(stand.heldBack(List.of(unmeasured(job, line))));
       lots.addAll(stand.stopped());

@@ -12,6 +12,7 @@ import spangle.intake.event.Happened.PartKey;
 import spangle.intake.event.Happened.Rework;
 import spangle.intake.week.Wanted;
 import spangle.plan.Lot;
+import spangle.plan.Scrapped;
 
 /**
  * What already stands when a week is prepared again in its middle.
@@ -21,16 +22,18 @@ import spangle.plan.Lot;
  * @param missing pieces that should be here and are not
  * @param cancelled parts of which nothing more is wanted
  * @param reworks pieces to be finished again
+ * @param scrapped pieces beyond saving
  */
 public record Standing(
     Map<PartKey, List<Chain>> settled,
     Map<PartKey, List<Chain>> open,
     Map<PartKey, Integer> missing,
     Set<PartKey> cancelled,
-    List<Rework> reworks) {
+    List<Rework> reworks,
+    List<Scrapped> scrapped) {
   /** A week that has not begun. */
   public static final Standing NOTHING =
-      new Standing(Map.of(), Map.of(), Map.of(), Set.of(), List.of());
+      new Standing(Map.of(), Map.of(), Map.of(), Set.of(), List.of(), List.of());
 
   /** Copies the collections. */
   public Standing {
@@ -39,6 +42,7 @@ public record Standing(
     missing = Map.copyOf(missing);
     cancelled = Set.copyOf(cancelled);
     reworks = List.copyOf(reworks);
+    scrapped = List.copyOf(scrapped);
   }
 
   /**
@@ -99,17 +103,30 @@ public record Standing(
     return settled(part).stream().filter(c -> !c.rework()).mapToInt(Chain::pieces).sum();
   }
 
+  /** Pieces of the order that never hung and never will. */
+  int scrapped(PartKey part) {
+    return scrapped.stream()
+        .filter(s -> !s.rejected() && s.of(part.jobId(), part.partId()))
+        .mapToInt(Scrapped::pieces)
+        .sum();
+  }
+
+  /** Pieces nothing is to be planned for: those that hang and those that are scrapped. */
+  int settledOrScrapped(PartKey part) {
+    return settledPieces(part) + scrapped(part);
+  }
+
   /** Pieces that should be here, or of which nobody says when they come, and that do not hang. */
   int missing(PartKey part, int ordered, List<Wanted.Arrival> arrivals) {
     int coming = arrivals.stream().mapToInt(Wanted.Arrival::pieces).sum();
-    int hungUncounted = Math.max(0, settledPieces(part) - coming);
+    int hungUncounted = Math.max(0, settledOrScrapped(part) - coming);
     int notHere = Math.max(missing.getOrDefault(part, 0), ordered - coming);
     return Math.max(0, notHere - hungUncounted);
   }
 
-  /** Arrivals of the pieces that are not settled; what hangs was there first. */
+  /** Arrivals of the pieces that are to be planned; what hangs or was scrapped was there first. */
   List<Wanted.Arrival> open(PartKey part, List<Wanted.Arrival> arrivals) {
-    int taken = settledPieces(part);
+    int taken = settledOrScrapped(part);
     List<Wanted.Arrival> inTime = new ArrayList<>(arrivals);
     inTime.sort(Comparator.comparingInt(Wanted.Arrival::atMin));
     List<Wanted.Arrival> open = new ArrayList<>();

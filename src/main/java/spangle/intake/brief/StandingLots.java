@@ -17,6 +17,7 @@ import spangle.plan.Held;
 import spangle.plan.Lot;
 import spangle.plan.LotChange;
 import spangle.plan.PartFacts;
+import spangle.plan.Scrapped;
 import spangle.plan.event.LotNames;
 
 /**
@@ -57,7 +58,7 @@ final class StandingLots {
   }
 
   private int openPieces() {
-    return line.qty() - standing.settledPieces(key);
+    return line.qty() - standing.settledOrScrapped(key);
   }
 
   /** What a shut gate keeps out: the pieces that do not hang already, and rework. */
@@ -160,6 +161,42 @@ final class StandingLots {
             part.dueMin()));
   }
 
+  /** Pieces that are beyond saving: no day brings them back. */
+  List<Held> scrapped() {
+    List<Held> gone = new ArrayList<>();
+    if (cancelled()) {
+      return gone;
+    }
+    for (boolean rejected : new boolean[] {false, true}) {
+      List<Scrapped> own = scrapped(rejected);
+      int pieces = own.stream().mapToInt(Scrapped::pieces).sum();
+      if (pieces > 0) {
+        gone.add(
+            new Held(
+                key.jobId(),
+                key.partId(),
+                line.words(),
+                pieces,
+                rejected ? Scrapped.REWORK_GATE : Scrapped.GATE,
+                pieces
+                    + " of "
+                    + line.qty()
+                    + (pieces == 1 ? " pieces is" : " pieces are")
+                    + " scrapped"
+                    + (rejected ? " after they were rejected" : ""),
+                "cut "
+                    + pieces
+                    + " more and order them in the job file (count "
+                    + (line.qty() + pieces)
+                    + "), or tell the customer",
+                "cutting",
+                Held.ONLY_A_DATE,
+                line.wanted().dueMin()));
+      }
+    }
+    return gone;
+  }
+
   /** Pieces that bear as many coats as they may and did not pass: they are stripped first. */
   List<Held> toBeStripped(PartFacts part, Optional<Coating> coating) {
     int pieces = toStrip();
@@ -208,36 +245,25 @@ final class StandingLots {
 
   /** What was rejected and may be coated over, and what is bare again. */
   private List<Rework> reworks() {
-    int bare = overLimit().stream().mapToInt(Rework::pieces).sum();
-    List<Rework> counted = new ArrayList<>();
-    for (Rework each : standing.reworks()) {
-      if (!each.part().equals(key)) {
-        continue;
-      }
-      if (!each.stripped()) {
-        if (each.coats() < mostCoats) {
-          counted.add(each);
-        }
-        continue;
-      }
-      int pieces = Math.min(bare, each.pieces());
-      bare -= pieces;
-      if (pieces > 0) {
-        counted.add(new Rework(key, each.event(), pieces, each.fromMin(), 0));
-      }
-    }
-    return counted;
-  }
-
-  private List<Rework> overLimit() {
-    return standing.reworks().stream()
-        .filter(r -> r.part().equals(key) && r.coats() >= mostCoats)
-        .toList();
+    return pool().again();
   }
 
   private int toStrip() {
-    int bare = reworks().stream().filter(Rework::stripped).mapToInt(Rework::pieces).sum();
-    return overLimit().stream().mapToInt(Rework::pieces).sum() - bare;
+    return pool().toStrip();
+  }
+
+  private ReworkPool pool() {
+    return ReworkPool.of(
+        standing.reworks().stream().filter(r -> r.part().equals(key)).toList(),
+        scrapped(true),
+        mostCoats,
+        r -> settledOf(r).stream().mapToInt(Standing.Chain::pieces).sum());
+  }
+
+  private List<Scrapped> scrapped(boolean rejected) {
+    return standing.scrapped().stream()
+        .filter(s -> s.rejected() == rejected && s.of(key.jobId(), key.partId()))
+        .toList();
   }
 
   private List<Standing.Chain> settledOf(Rework rework) {

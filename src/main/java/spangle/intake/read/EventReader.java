@@ -29,6 +29,7 @@ import spangle.plan.event.Event;
 import spangle.plan.event.EventField;
 import spangle.plan.event.EventKind;
 import spangle.plan.event.EventLog;
+import spangle.plan.event.ScrapOf;
 
 /**
  * Reads what has happened in the week. An event that cannot be is refused with its reason and keeps
@@ -143,6 +144,12 @@ final class EventReader {
     String material = asked.contains(EventField.MATERIAL) ? f.text("material") : "";
     known(f, "material", material, materials);
     String gate = asked.contains(EventField.GATE) ? gate(f) : "";
+    String of =
+        asked.contains(EventField.OF)
+            ? f.word(EventField.OF.key(), Fields.words(ScrapOf.values()))
+                .map(ScrapOf::word)
+                .orElse("")
+            : "";
     List<String> openedBy =
         asked.contains(EventField.OPENED_BY)
             ? f.texts("opened_by", "[,;]").stream().map(Datum.Scalar::text).toList()
@@ -208,6 +215,7 @@ final class EventReader {
             material,
             lot,
             gate,
+            of,
             openedBy,
             figures,
             note));

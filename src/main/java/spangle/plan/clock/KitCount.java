@@ -158,6 +158,8 @@ public final class KitCount {
         rejected[pool] += LotNames.rework(lot) ? lot.pieces() : 0;
       }
     }
+    numbers.forEach(
+        (part, pool) -> rejected[pool] += brief.scrappedWhenRejected(part.get(0), part.get(1)));
     pools = new Pool[lots.size()];
     for (int p = 0; p < pools.length; p++) {
       int[] own = lots.get(p).stream().mapToInt(Integer::intValue).toArray();

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
  * @param material powder, paint or zinc
  * @param lot maker's lot number
  * @param gate word of the gate
+ * @param of word of {@link ScrapOf}: which pieces were scrapped
  * @param openedBy who signed for the gate
  * @param figures the numbers it carries
  * @param note words
@@ -34,6 +35,7 @@ public record Event(
     String material,
     String lot,
     String gate,
+    String of,
     List<String> openedBy,
     Figures figures,
     String note) {
@@ -111,6 +113,9 @@ public record Event(
     figures
         .count()
         .ifPresent(n -> words.append(", ").append(n).append(things).append(n == 1 ? "" : "s"));
+    if (!of.isEmpty()) {
+      words.append(" of those ").append(of);
+    }
     figures.coats().ifPresent(n -> words.append(" with ").append(n).append(" coats"));
     if (!note.isEmpty()) {
       words.append(" (").append(note).append(')');

@@ -14,6 +14,8 @@ public enum EventField {
   COUNT,
   /** Coats the rejected pieces bear; 1 where it is not said. */
   COATS,
+  /** Which pieces: {@code waiting} or {@code rejected}. */
+  OF,
   /** A station, oven or kettle. */
   STATION,
   /** A powder, paint or zinc. */

@@ -13,6 +13,7 @@ import static spangle.plan.event.EventField.LEVEL_DOWN_MM;
 import static spangle.plan.event.EventField.LOAD;
 import static spangle.plan.event.EventField.LOT;
 import static spangle.plan.event.EventField.MATERIAL;
+import static spangle.plan.event.EventField.OF;
 import static spangle.plan.event.EventField.OPENED_BY;
 import static spangle.plan.event.EventField.PART;
 import static spangle.plan.event.EventField.PRIORITY;
@@ -46,6 +47,11 @@ public enum EventKind {
   REJECTED(List.of(JOB, PART, COUNT), List.of(COATS, LOAD)),
   /** Pieces that bore too much are bare again and can be coated anew. */
   STRIPPED(List.of(JOB, PART, COUNT), List.of()),
+  /**
+   * Pieces are beyond saving: of those that wait to be hung, or of rejected ones that wait for
+   * their second round. What hangs or is good is not scrapped.
+   */
+  SCRAPPED(List.of(JOB, PART, COUNT, OF), List.of()),
   /** A load under suspicion was looked at and is good. */
   INSPECTED(List.of(LOAD), List.of()),
   /**

@@ -15,6 +15,8 @@ package spangle.plan.event;
  * @param suspect of those hung or in process, pieces that must be looked at
  * @param rejected finishings that did not pass, those of rework among them
  * @param reworked pieces finished again after a rejection
+ * @param scrapped beyond saving: those that were never hung, in no lot any more, and of the
+ *     rejected ones those that do not go round again
  */
 public record PieceCount(
     String jobId,
@@ -27,7 +29,8 @@ public record PieceCount(
     int done,
     int suspect,
     int rejected,
-    int reworked) {
+    int reworked,
+    int scrapped) {
   /** All pieces that are in lots. */
   public int all() {
     return leftOut + planned + released + hung + inProcess + done;

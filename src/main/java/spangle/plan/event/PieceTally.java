@@ -12,6 +12,7 @@ import spangle.plan.Brief;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
+import spangle.plan.Scrapped;
 
 /** Counts pieces: each chain of lots stands in one place, that of the leg it has come to. */
 final class PieceTally {
@@ -24,6 +25,7 @@ final class PieceTally {
   private static final int SUSPECT = 6;
   private static final int REJECTED = 7;
   private static final int REWORKED = 8;
+  private static final int AGAIN = 9;
 
   private final Brief brief;
   private final Map<String, String> loadOfLot;
@@ -39,11 +41,14 @@ final class PieceTally {
   /** By part: rejected pieces no rework is planned for. */
   private final Map<String, Integer> waiting = new HashMap<>();
 
+  private final ScrapTally scraps;
+
   PieceTally(Brief brief, Plan plan, Map<String, LoadState> loads, List<Event> events) {
     this.brief = brief;
     this.loadOfLot = WeekState.loadOfLot(plan);
     this.loads = loads;
     this.events = events;
+    this.scraps = new ScrapTally(brief);
     events.forEach(e -> byNumber.put(e.number(), e));
   }
 
@@ -59,6 +64,8 @@ final class PieceTally {
         reject(event).ifPresent(why -> refused.add(new WeekState.Refusal(event, why)));
       } else if (event.kind() == EventKind.STRIPPED) {
         strip(event).ifPresent(why -> refused.add(new WeekState.Refusal(event, why)));
+      } else if (event.kind() == EventKind.SCRAPPED) {
+        scrap(event).ifPresent(why -> refused.add(new WeekState.Refusal(event, why)));
       }
     }
     List<PieceCount> counts = new ArrayList<>();
@@ -78,10 +85,16 @@ final class PieceTally {
                 n[DONE],
                 n[SUSPECT],
                 n[REJECTED],
-                n[REWORKED]));
+                n[REWORKED],
+                scraps.pieces(lot.jobId(), lot.partId())));
       }
     }
     return counts;
+  }
+
+  /** What was scrapped and counts; after {@link #counts}. */
+  List<Scrapped> scrapped() {
+    return scraps.counted();
   }
 
   private static String key(String job, String part) {
@@ -92,7 +105,7 @@ final class PieceTally {
     Lot first = chain.get(0);
     String key = key(first.jobId(), first.partId());
     anyLot.putIfAbsent(key, first);
-    int[] sum = sums.computeIfAbsent(key, k -> new int[REWORKED + 1]);
+    int[] sum = sums.computeIfAbsent(key, k -> new int[AGAIN + 1]);
     int place = place(chain);
     if (place == DONE) {
       bearing
@@ -101,6 +114,7 @@ final class PieceTally {
     }
     if (LotNames.rework(first)) {
       sum[REWORKED] += place == DONE ? first.pieces() : 0;
+      sum[AGAIN] += place >= HUNG ? first.pieces() : 0;
       if (overACoat(first)) {
         waiting.merge(key, -first.pieces(), Integer::sum);
       }
@@ -220,6 +234,20 @@ final class PieceTally {
       return 2;
     }
     return from.kind() == EventKind.STRIPPED ? 1 : from.coats() + 1;
+  }
+
+  private Optional<String> scrap(Event event) {
+    String key = key(event.job(), event.part());
+    int[] sum = sums.getOrDefault(key, new int[AGAIN + 1]);
+    Optional<String> why =
+        scraps.take(
+            event, sum[LEFT_OUT] + sum[PLANNED] + sum[RELEASED], sum[REJECTED] - sum[AGAIN]);
+    if (why.isEmpty() && ScrapOf.REJECTED.in(event)) {
+      // Those that wait to be stripped go first.
+      waiting.computeIfPresent(
+          key, (k, n) -> n > 0 ? Math.max(0, n - event.figures().count().orElse(0)) : n);
+    }
+    return why;
   }
 
   private Optional<String> strip(Event event) {

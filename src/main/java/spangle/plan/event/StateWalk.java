@@ -63,9 +63,15 @@ final class StateWalk {
         asPlanned(event);
       }
     }
-    List<PieceCount> pieces = new PieceTally(brief, plan, loads, events).counts(refused);
+    PieceTally tally = new PieceTally(brief, plan, loads, events);
+    List<PieceCount> pieces = tally.counts(refused);
     return new WeekState(
-        atMin, loads, pieces, down.stream().filter(d -> d.untilMin() > atMin).toList(), refused);
+        atMin,
+        loads,
+        pieces,
+        down.stream().filter(d -> d.untilMin() > atMin).toList(),
+        tally.scrapped(),
+        refused);
   }
 
   private void ofLoad(Event event) {

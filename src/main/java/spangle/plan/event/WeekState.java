@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
+import spangle.plan.Scrapped;
 
 /**
  * What a week has come to at one minute.
@@ -15,6 +16,7 @@ import spangle.plan.Plan;
  * @param loads every load of the plan by its number
  * @param pieces every part of every order, by order and part
  * @param down stations out of use at that minute or announced to be
+ * @param scrapped pieces beyond saving, report by report
  * @param refused events that cannot be, with the reason; all others count
  */
 public record WeekState(
@@ -22,6 +24,7 @@ public record WeekState(
     SortedMap<String, LoadState> loads,
     List<PieceCount> pieces,
     List<Down> down,
+    List<Scrapped> scrapped,
     List<Refusal> refused) {
 
   /** An event that does not count. */
@@ -32,6 +35,7 @@ public record WeekState(
     loads = new TreeMap<>(loads);
     pieces = List.copyOf(pieces);
     down = List.copyOf(down);
+    scrapped = List.copyOf(scrapped);
     refused = List.copyOf(refused);
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
+import spangle.plan.Scrapped;
 import spangle.report.HeldPart;
 import spangle.report.PurchaseLine;
 import spangle.report.week.LoadPlace;
@@ -126,7 +127,7 @@ final class Tables {
 
   private List<Cell> held(HeldPart held) {
     return notPlanned(
-        "held",
+        Scrapped.gate(held.gate()) ? "scrapped" : "held",
         held.jobId(),
         held.partName(),
         "",

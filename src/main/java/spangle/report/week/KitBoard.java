@@ -11,6 +11,7 @@ import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
 import spangle.plan.LeftOut;
 import spangle.plan.Lot;
+import spangle.plan.Scrapped;
 import spangle.plan.event.LotNames;
 import spangle.report.HeldPart;
 
@@ -54,6 +55,12 @@ public final class KitBoard {
     pools
         .values()
         .forEach(p -> p.sort(Comparator.comparingInt(Piece::atMin).thenComparing(Piece::loadId)));
+    for (Scrapped gone : index.report().brief().scrapped()) {
+      if (gone.rejected()) {
+        take(
+            pools.getOrDefault(key(gone.jobId(), gone.partId()), new ArrayList<>()), gone.pieces());
+      }
+    }
     for (Lot lot : index.report().brief().lots()) {
       if (lot.lastLeg() && LotNames.rework(lot)) {
         take(pools.getOrDefault(key(lot.jobId(), lot.partId()), new ArrayList<>()), lot.pieces());
@@ -177,15 +184,32 @@ public final class KitBoard {
       int wanted = supply.line().perSet() * kit.sets();
       int good = supply.good(Integer.MAX_VALUE);
       if (good < wanted) {
-        words.add((wanted - good) + " x " + partName(supply.line()) + why(supply.line()));
+        int gone = Math.min(scrapped(supply.line()), wanted - good);
+        if (gone > 0) {
+          String name = partName(supply.line());
+          words.add(gone + " x " + name + " scrapped, cut " + gone + " more");
+        }
+        if (gone < wanted - good) {
+          int other = wanted - good - gone;
+          words.add(other + " x " + partName(supply.line()) + why(supply.line()));
+        }
       }
     }
     return String.join("; ", words);
   }
 
+  private int scrapped(KitLine line) {
+    return index.report().brief().scrapped().stream()
+        .filter(s -> s.of(line.jobId(), line.partId()))
+        .mapToInt(Scrapped::pieces)
+        .sum();
+  }
+
   private String why(KitLine line) {
     for (HeldPart held : index.report().waiting().held()) {
-      if (held.jobId().equals(line.jobId()) && held.partId().equals(line.partId())) {
+      if (held.jobId().equals(line.jobId())
+          && held.partId().equals(line.partId())
+          && !Scrapped.gate(held.gate())) {
         return " held, waits for " + held.whoAnswers();
       }
     }

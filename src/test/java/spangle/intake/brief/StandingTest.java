@@ -1,6 +1,7 @@
 package spangle.intake.brief;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static spangle.plan.PlanFixtures.zincLot;
 
 import java.util.ArrayList;
@@ -10,8 +11,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import spangle.fit.hang.HangItem;
 import spangle.intake.event.Happened.PartKey;
+import spangle.intake.event.Happened.Rework;
 import spangle.intake.week.Wanted.Arrival;
 import spangle.plan.Lot;
+import spangle.plan.Scrapped;
 
 /** Which pieces are still to be planned, and in which lots people know them. */
 class StandingTest {
@@ -34,7 +37,8 @@ class StandingTest {
     for (Standing.Chain each : chains) {
       (each.fixed().isEmpty() ? open : settled).add(each);
     }
-    return new Standing(Map.of(PART, settled), Map.of(PART, open), Map.of(), Set.of(), List.of());
+    return new Standing(
+        Map.of(PART, settled), Map.of(PART, open), Map.of(), Set.of(), List.of(), List.of());
   }
 
   private static List<Integer> pieces(List<Arrival> arrivals) {
@@ -56,6 +60,50 @@ class StandingTest {
         standing.open(PART, List.of(new Arrival(100, 360), new Arrival(100, 1800)));
     assertThat(pieces(open)).containsExactly(40, 40, 40, 40);
     assertThat(open).extracting(Arrival::atMin).containsExactly(360, 1800, 1800, 1800);
+  }
+
+  @Test
+  void whatIsScrappedWasHereFirstAndIsNotPlanned() {
+    Standing none = standing(chain(1, 40, 360, true), chain(2, 40, 360, false));
+    Standing six =
+        new Standing(
+            Map.of(PART, none.settled(PART)),
+            Map.of(),
+            Map.of(),
+            Set.of(),
+            List.of(),
+            List.of(
+                new Scrapped("J", "A", 3, 400, 6, false),
+                new Scrapped("J", "A", 4, 400, 5, true),
+                new Scrapped("J", "B", 5, 400, 7, false)));
+    List<Arrival> arrivals = List.of(new Arrival(80, 360), new Arrival(20, 1800));
+    assertThat(pieces(none.open(PART, arrivals))).containsExactly(40, 20);
+    assertThat(pieces(six.open(PART, arrivals))).containsExactly(34, 20);
+    assertThat(six.settledOrScrapped(PART)).isEqualTo(46);
+    assertThat(six.missing(PART, 110, arrivals)).isEqualTo(10);
+  }
+
+  /** Coats 1 may be coated over, coats 2 are stripped; what hangs again is not scrapped. */
+  @Test
+  void scrapComesOffWhatIsToBeStrippedThenOffTheOldestReport() {
+    Rework first = new Rework(PART, 1, 10, 100, 1);
+    Rework full = new Rework(PART, 2, 5, 200, 2);
+    Rework second = new Rework(PART, 3, 8, 300, 1);
+    Rework bare = new Rework(PART, 5, 4, 500, 0);
+    Scrapped seven = new Scrapped("J", "A", 4, 400, 7, true);
+    ReworkPool pool = ReworkPool.of(List.of(first, full, second, bare), List.of(seven), 2, r -> 0);
+    assertThat(pool.toStrip()).isZero();
+    assertThat(pool.again())
+        .extracting(Rework::event, Rework::pieces)
+        .containsExactly(tuple(1, 8), tuple(3, 8));
+    ReworkPool hung =
+        ReworkPool.of(List.of(first, full, second), List.of(seven), 2, r -> r.event() == 1 ? 9 : 0);
+    assertThat(hung.again()).extracting(Rework::pieces).containsExactly(9, 7);
+    // A piece rejected after the report was not scrapped by it, though it comes to be stripped.
+    Scrapped early = new Scrapped("J", "A", 4, 150, 3, true);
+    ReworkPool later = ReworkPool.of(List.of(first, full), List.of(early), 2, r -> 0);
+    assertThat(later.toStrip()).isEqualTo(5);
+    assertThat(later.again()).extracting(Rework::pieces).containsExactly(7);
   }
 
   @Test

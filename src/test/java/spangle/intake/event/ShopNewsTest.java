@@ -40,6 +40,7 @@ class ShopNewsTest {
         "",
         "",
         "",
+        "",
         List.of(),
         new Event.Figures(
             n.count(),

@@ -55,6 +55,7 @@ class SpoiledSettingsTest {
               "as-planned",
               "rejected, job: J-1, part: LB-20, count: 3, coats: 2, note: thin",
               "stripped, job: J-1, part: LB-20, count: 3",
+              "scrapped, job: J-1, part: LB-20, count: 2, of: rejected",
               "broken, station: oven-1, until: tue 11:00",
               "repaired, station: oven-1",
               "slow, station: booth, factor: 1.5",

@@ -59,6 +59,30 @@ public final class Said {
     return add(atMin, EventKind.STRIPPED, "", job, part, "", pieces(count));
   }
 
+  /** Pieces beyond saving. */
+  public Said scrapped(int atMin, String job, String part, int count, ScrapOf of) {
+    add(atMin, EventKind.SCRAPPED, "", job, part, "", pieces(count));
+    Event e = events.remove(events.size() - 1);
+    events.add(
+        new Event(
+            e.number(),
+            atMin,
+            e.kind(),
+            e.by(),
+            "",
+            job,
+            part,
+            "",
+            "",
+            "",
+            "",
+            of.word(),
+            List.of(),
+            e.figures(),
+            ""));
+    return this;
+  }
+
   /** An earlier event that does not count. */
   public Said struck(int atMin, int event) {
     return add(
@@ -121,6 +145,7 @@ public final class Said {
             job,
             part,
             station,
+            "",
             "",
             "",
             "",

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import spangle.plan.Brief;
 import spangle.plan.Plan;
 import spangle.plan.PlanFixtures;
+import spangle.plan.Scrapped;
 
 /**
  * Two loads of four pieces each: P1 hangs 360-370, booth to 375, oven 375-395, off 400; P2 forty
@@ -143,6 +144,52 @@ class WeekStateTest {
     assertThat(state.refused()).extracting(r -> r.event().number()).containsExactly(3, 4);
     assertThat(pieces(state, "job-A").good()).isEqualTo(1);
     assertThat(pieces(state, "job-A").all()).isEqualTo(4);
+  }
+
+  /** Four of A hang, four of B wait. */
+  @Test
+  void onlyWhatDoesNotHangIsScrappedAsWaiting() {
+    Said said =
+        new Said()
+            .load(370, EventKind.HUNG, "P1")
+            .scrapped(371, "job-A", "part-A", 1, ScrapOf.WAITING)
+            .scrapped(372, "job-B", "part-B", 3, ScrapOf.WAITING)
+            .scrapped(373, "job-B", "part-B", 2, ScrapOf.WAITING)
+            .scrapped(374, "job-C", "part-C", 1, ScrapOf.WAITING);
+    WeekState state = at(380, said);
+    assertThat(state.refused()).extracting(r -> r.event().number()).containsExactly(2, 4, 5);
+    assertThat(state.refused().get(1).why())
+        .startsWith("2 waiting pieces scrapped, 1 of the plan's loads and lots do not hang yet");
+    assertThat(pieces(state, "job-B").scrapped()).isEqualTo(3);
+    assertThat(state.scrapped()).containsExactly(new Scrapped("job-B", "part-B", 3, 372, 3, false));
+  }
+
+  /** The brief of a later plan has the pieces out of its lots already. */
+  @Test
+  void whatAPlanKnowsAsScrappedIsNotTakenTwice() {
+    EventLog log = new Said().scrapped(0, "job-B", "part-B", 9, ScrapOf.WAITING).log();
+    Brief later =
+        PlanFixtures.yard().lots(powderLot("A"), powderLot("B")).scrapped("B", 1, 9, false).build();
+    assertThat(WeekState.of(later, PLAN, log, 1, 400).refused()).isEmpty();
+    assertThat(WeekState.of(BRIEF, PLAN, log, 0, 400).refused()).hasSize(1);
+  }
+
+  @Test
+  void ofRejectedPiecesThoseThatDoNotGoRoundYetAreScrapped() {
+    Said said =
+        new Said()
+            .load(401, EventKind.DONE, "P1")
+            .scrapped(402, "job-A", "part-A", 1, ScrapOf.REJECTED)
+            .rejected(410, "job-A", "part-A", 3)
+            .scrapped(411, "job-A", "part-A", 2, ScrapOf.REJECTED)
+            .scrapped(412, "job-A", "part-A", 2, ScrapOf.REJECTED)
+            .stripped(413, "job-A", "part-A", 2)
+            .stripped(414, "job-A", "part-A", 1);
+    WeekState state = at(420, said);
+    // Three were rejected and two of them scrapped: one is left to be scrapped or stripped.
+    assertThat(state.refused()).extracting(r -> r.event().number()).containsExactly(2, 5, 6);
+    assertThat(pieces(state, "job-A").scrapped()).isEqualTo(2);
+    assertThat(pieces(state, "job-A").good()).isEqualTo(1);
   }
 
   @Test

@@ -40,6 +40,7 @@ public final class PlanFiles {
             .supply("powder-grey", new Supply.Arrival(0, 12.5, "K1"))
             .frozen(frozen)
             .announced(frozen)
+            .scrapped("A", 3, 2, true)
             .build();
     Plan plan =
         PlanFixtures.plan(
