@@ -30,7 +30,9 @@ final class OrderCommand implements Callable<Integer> {
   @Option(
       names = "--plan",
       paramLabel = "PLAN",
-      description = "A plan of the week; without it a quick one is made.")
+      description =
+          "A plan of the week; without it WEEK/plan where no file but the events has changed since,"
+              + " else a quick one.")
   private @Nullable Path plan;
 
   @Option(

@@ -63,7 +63,7 @@ final class LogProof {
               new LogAudit.Case(
                   kept.brief(),
                   kept.plan(),
-                  kept.replanned().map(r -> r.known(input.get().events())).orElse(0),
+                  Reported.known(kept, input.get().events()),
                   input.get().events(),
                   from.events(),
                   from.atMin(),

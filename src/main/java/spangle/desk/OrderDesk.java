@@ -12,12 +12,16 @@ import java.util.stream.Stream;
 import spangle.estimate.Purchase;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
+import spangle.intake.event.Happenings;
 import spangle.intake.problem.Problem;
+import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
+import spangle.intake.week.WeekInput;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
+import spangle.plan.event.Event;
 import spangle.plan.json.PlanFile;
 import spangle.plan.json.PlanFileException;
 import spangle.solve.ProgressListener;
@@ -69,40 +73,70 @@ public final class OrderDesk {
   }
 
   /**
-   * The order.
+   * The order, with what was delivered and reported since counted.
    *
    * @param week the week folder
-   * @param plan a plan of it; without one a quick plan is made
+   * @param plan a plan of it; without one the plan people work by, where no file it was made from
+   *     has changed since, else a quick one
    * @throws IOException when the plan cannot be read
    * @throws PlanFileException when it is none, or is of another week
    */
   public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
+    if (plan.isPresent()) {
+      return planned(week, plan.get(), PlanShelf.read(plan.get()));
+    }
+    Optional<PlanFile> worked = PlanShelf.workedBy(week);
+    return worked.isPresent()
+        ? planned(week, week.resolve(PlanHistory.USUAL), worked.get())
+        : quick(week);
+  }
+
+  private static Order planned(Path week, Path plan, PlanFile file)
+      throws IOException, PlanFileException {
+    Optional<Path> overlay = PlanShelf.overlay(plan, file);
+    WeekReader.Reading reading = WeekReader.read(week, Besides.overlay(overlay));
+    if (reading.input().isEmpty()) {
+      return refused(reading);
+    }
+    WeekInput input = reading.input().get();
+    List<Event> events = Reported.of(file, input.events(), Integer.MAX_VALUE).events();
+    PreparedWeek prepared = BriefMaker.prepare(now(input, events));
+    PreparedWeek asPlanned =
+        new PreparedWeek(
+            prepared.input(), file.brief(), prepared.parts(), prepared.held(), prepared.gates());
+    Optional<String> stranger = stranger(asPlanned, file.plan());
+    if (stranger.isPresent()) {
+      throw new PlanFileException(
+          "it is no plan of "
+              + week
+              + ": it has "
+              + stranger.get()
+              + ", which this week has not; give a plan of this week");
+    }
+    return Order.of(asPlanned, file.plan(), Charge.of(file));
+  }
+
+  private static Order quick(Path week) {
     WeekReader.Reading reading = WeekReader.read(week);
     if (reading.input().isEmpty()) {
-      return new Order(
-          LocalDate.EPOCH, List.of(), List.of(), List.of(), List.of(), reading.problems());
+      return refused(reading);
     }
-    PreparedWeek prepared = BriefMaker.prepare(reading.input().get());
-    if (plan.isPresent()) {
-      PlanFile file = PlanShelf.read(plan.get());
-      PreparedWeek asPlanned =
-          new PreparedWeek(
-              prepared.input(), file.brief(), prepared.parts(), prepared.held(), prepared.gates());
-      Optional<String> stranger = stranger(asPlanned, file.plan());
-      if (stranger.isPresent()) {
-        throw new PlanFileException(
-            "it is no plan of "
-                + week
-                + ": it has "
-                + stranger.get()
-                + ", which this week has not; give a plan of this week");
-      }
-      return Order.of(asPlanned, file.plan(), Charge.of(file));
-    }
+    WeekInput input = reading.input().get();
+    PreparedWeek prepared = BriefMaker.prepare(now(input, input.events().until(Integer.MAX_VALUE)));
     Plan quick =
         new Solver()
             .solve(prepared.brief(), new SolveOptions(10, STEPS, 1, 1), ProgressListener.NOBODY);
     return Order.of(prepared, quick, Charge.of(prepared, quick));
+  }
+
+  private static Order refused(WeekReader.Reading reading) {
+    return new Order(
+        LocalDate.EPOCH, List.of(), List.of(), List.of(), List.of(), reading.problems());
+  }
+
+  private static WeekInput now(WeekInput input, List<Event> events) {
+    int last = events.stream().mapToInt(Event::atMin).max().orElse(0);
+    return Happenings.of(input, events, last).input();
   }
 
   /** The first lot or line of a plan that its week does not know. */

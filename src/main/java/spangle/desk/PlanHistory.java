@@ -17,6 +17,9 @@ import spangle.plan.json.PlanFileException;
  * sheets, under {@code earlier/LETTER} in the folder of the plan.
  */
 public final class PlanHistory {
+  /** Where the plan people work by lies in a week folder, unless they say otherwise. */
+  static final String USUAL = "plan";
+
   /** Folder of the earlier versions. */
   static final String EARLIER = "earlier";
 

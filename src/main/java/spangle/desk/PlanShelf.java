@@ -8,9 +8,12 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import spangle.audit.Audit;
+import spangle.intake.read.WeekReader;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
 import spangle.plan.Plan;
@@ -134,6 +137,42 @@ public final class PlanShelf {
   private static Path beside(Path plan, String name) {
     Path folder = Files.isDirectory(plan) ? plan : plan.toAbsolutePath().getParent();
     return folder == null ? Path.of(name) : folder.resolve(name).normalize();
+  }
+
+  /**
+   * The overlay a plan was made with, where it was made with one.
+   *
+   * @throws PlanFileException when it is not there any more
+   */
+  static Optional<Path> overlay(Path plan, PlanFile file) throws PlanFileException {
+    Optional<Path> overlay = file.overlay().map(o -> beside(plan, o.file()));
+    if (overlay.isPresent() && !Files.isRegularFile(overlay.get())) {
+      throw new PlanFileException("its overlay " + overlay.get() + " is not there any more");
+    }
+    return overlay;
+  }
+
+  /**
+   * The plan in a week folder, where it is one people can still work by: no file has changed or
+   * come since but what happened.
+   */
+  static Optional<PlanFile> workedBy(Path week) throws IOException {
+    Path usual = week.resolve(PlanHistory.USUAL);
+    if (!Files.isRegularFile(usual.resolve("plan.json"))) {
+      return Optional.empty();
+    }
+    try {
+      PlanFile file = read(usual);
+      Map<String, String> then = new TreeMap<>();
+      file.inputs().forEach(i -> then.put(i.file(), i.sha256()));
+      Map<String, String> now = new TreeMap<>();
+      WeekReader.read(week).input().ifPresent(i -> now.putAll(i.digests()));
+      then.remove(EventBook.FILE);
+      now.remove(EventBook.FILE);
+      return then.equals(now) ? Optional.of(file) : Optional.empty();
+    } catch (PlanFileException unusable) {
+      return Optional.empty();
+    }
   }
 
   private static Optional<String> overlayChanged(Path path, OverlayDigest told) throws IOException {

@@ -241,7 +241,7 @@ public final class ReplanDesk {
     return new LogAudit.Case(
         kept.brief(),
         kept.plan(),
-        kept.replanned().map(r -> r.known(input.events())).orElse(0),
+        Reported.known(kept, input.events()),
         input.events(),
         replanned.events(),
         replanned.atMin(),

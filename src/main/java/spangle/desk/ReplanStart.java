@@ -61,12 +61,9 @@ record ReplanStart(
    * @param freezeUntilMin what begins before it stays where nothing stands against it
    */
   static ReplanStart of(WeekInput input, PlanFile kept, int atMin, int freezeUntilMin) {
-    int known = kept.replanned().map(r -> r.known(input.events())).orElse(0);
-    WeekState state = WeekState.of(kept.brief(), kept.plan(), input.events(), known, atMin);
-    Set<Integer> refused = new HashSet<>();
-    state.refused().forEach(r -> refused.add(r.event().number()));
-    List<Event> events =
-        input.events().until(atMin).stream().filter(e -> !refused.contains(e.number())).toList();
+    Reported reported = Reported.of(kept, input.events(), atMin);
+    WeekState state = reported.state();
+    List<Event> events = reported.events();
     Happened happened = Happenings.of(input, events, atMin);
     Chains chains = new Chains(kept, state);
     Standing standing =
@@ -79,6 +76,7 @@ record ReplanStart(
             state.scrapped());
     PreparedWeek prepared = BriefMaker.prepare(happened.input(), standing);
     Brief now = BriefChange.lots(prepared.brief(), chains.withLost(prepared.brief().lots()));
+    int known = Reported.known(kept, input.events());
     FrozenFront front = new FrozenFront(kept, now, state, events, known, atMin);
     front.freeze(freezeUntilMin);
     Brief brief = fromNowOn(now, front, atMin);
