@@ -32,12 +32,14 @@ final class EarliestDates {
   private EarliestDates() {}
 
   /**
-   * The same plan; what it leaves out has its earliest date where there is one. What waits for
-   * material has it with the delivery that brings it, on order or ordered at once, and names it.
+   * The same plan; what it leaves out is said with what holds it and has its earliest date where
+   * there is one: what stands still with no end known brings none. All dates hold together. What
+   * waits for material has it with the delivery that brings it, on order or ordered at once, and names it.
    *
    * @param atMin now, minute of the week
    */
-  static Plan in(PreparedWeek week, Plan plan, int atMin) {
+  static Plan in(PreparedWeek week, Plan made, int atMin) {
+    Plan plan = LeftOutCauses.in(week, made, atMin);
     if (plan.leftOut().isEmpty()
         || (long) plan.leftOut().size() * week.brief().lots().size() > MOST) {
       return plan;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import spangle.equipment.Span;
 import spangle.equipment.WorkCalendar;
@@ -17,6 +18,8 @@ import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.LotChange;
+import spangle.plan.PlacesOut;
+import spangle.plan.StationSpec;
 
 /** A week with the weeks after it, for work that finds no room in it. */
 final class LaterWeek {
@@ -35,9 +38,12 @@ final class LaterWeek {
   /** The brief, and behind its end the hours of the longer one; lots as given. */
   static Brief behind(Brief brief, Brief longer, List<Lot> lots) {
     Map<String, WorkCalendar> later = new TreeMap<>();
+    Map<String, List<PlacesOut>> out = new TreeMap<>();
     for (LineSpec line : longer.lines()) {
-      line.before().forEach(s -> later.put(s.id(), s.calendar()));
-      line.after().forEach(s -> later.put(s.id(), s.calendar()));
+      for (StationSpec s : Stream.concat(line.before().stream(), line.after().stream()).toList()) {
+        later.put(s.id(), s.calendar());
+        out.put(s.id(), s.out());
+      }
       line.machines().forEach(m -> later.put(m.id(), m.calendar()));
     }
     int end = brief.horizonMin();
@@ -46,7 +52,9 @@ final class LaterWeek {
       lines.add(
           BriefChange.line(
               line,
-              s -> s.during(joined(s.calendar(), later.get(s.id()), end)),
+              s ->
+                  s.during(joined(s.calendar(), later.get(s.id()), end))
+                      .having(s.alike(), out.getOrDefault(s.id(), s.out())),
               m -> m.during(joined(m.calendar(), later.get(m.id()), end))));
     }
     int until = Math.max(end, longer.horizonMin());

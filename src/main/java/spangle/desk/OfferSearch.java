@@ -90,7 +90,7 @@ final class OfferSearch {
   /** The kept plan's brief, the new lots, and more of what they draw where it is ordered now. */
   private Brief joined(List<Lot> wanted, List<Reorder> ordered) {
     Brief b = kept.brief();
-    boolean underWay = !b.frozen().isEmpty();
+    boolean underWay = kept.replanned().isPresent() || !b.frozen().isEmpty();
     List<Lot> all = new ArrayList<>(b.lots());
     all.addAll(wanted);
     boolean boxesKept = b.supplies().stream().anyMatch(s -> !s.keptLot().isEmpty());

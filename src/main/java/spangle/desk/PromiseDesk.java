@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
+import spangle.intake.event.Happenings;
 import spangle.intake.problem.Problem;
 import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
@@ -92,9 +93,17 @@ public final class PromiseDesk {
     PreparedWeek week = BriefMaker.prepare(input);
     List<String> notes = new ArrayList<>();
     PlanFile kept = kept(folder, plan, without(week, jobs), notes);
-    PromiseDesk desk = new PromiseDesk(input, week, kept, atMin, own);
+    PromiseDesk desk = new PromiseDesk(asIs(input, kept), week, kept, atMin, own);
     desk.notes.addAll(notes);
     return new Answer(Optional.of(desk.answer(jobs)), "", List.of());
+  }
+
+  /** With the stations as they are by what the announced plan knows: broken, slow, short of crew. */
+  private static WeekInput asIs(WeekInput input, PlanFile kept) {
+    return kept.replanned()
+        .map(r -> Happenings.of(input, input.events().until(r.atMin()), r.atMin()))
+        .map(happened -> input.withShop(happened.input().shop()))
+        .orElse(input);
   }
 
   private static Answer none(String why, List<Problem> problems) {

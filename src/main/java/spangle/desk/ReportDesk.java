@@ -107,13 +107,15 @@ final class ReportDesk {
   }
 
   private List<Stop> stops() {
+    int end = week.brief().horizonMin();
     return week.input().shop().maintenance().stream()
+        .filter(m -> m.span().startMin() < end)
         .map(
             m ->
                 new Stop(
                     m.stationId(),
                     m.span().startMin(),
-                    m.span().endMin(),
+                    Math.min(m.span().endMin(), end),
                     m.why().isEmpty() ? m.topUp() ? "top-up" : "stop" : m.why()))
         .toList();
   }

@@ -7,13 +7,16 @@ import java.util.OptionalInt;
  *
  * @param lotId the lot
  * @param code stable name of the reason: no-time, waits-too-long, gap-too-long, no-carrier,
- *     no-supply, earlier-leg, zinc-level, no-place, half-route
+ *     no-supply, earlier-leg, zinc-level, no-place, half-route, out-of-use
  * @param reason in words
  * @param earliestMin earliest end that could be promised; empty where nothing can be said
  */
 public record LeftOut(String lotId, String code, String reason, OptionalInt earliestMin) {
   /** Code of a lot that no carrier, oven or kettle of the shop takes. */
   public static final String NO_PLACE = "no-place";
+
+  /** Code of a lot whose station, oven or kettle stands still until the plan ends. */
+  public static final String OUT_OF_USE = "out-of-use";
 
   /** What must change before the lot can have a date; empty where it has one. */
   public String condition() {
@@ -32,6 +35,8 @@ public record LeftOut(String lotId, String code, String reason, OptionalInt earl
       case "earlier-leg" -> "it can be had as soon as the step before it can";
       case "half-route" -> "it can be had as soon as the step after it can";
       case "zinc-level" -> "it waits until the bath is filled up";
+      case OUT_OF_USE ->
+          "no date before that works again: report the repair, or when it is expected, and replan";
       case NO_PLACE ->
           "it needs another finish, another carrier or oven in the shop file, or another firm";
       default -> "nothing is known that would bring it in";

@@ -10,18 +10,40 @@ import spangle.audit.Audit;
 import spangle.intake.brief.BriefMaker;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.read.WeekReader;
+import spangle.plan.Brief;
 import spangle.plan.LeftOut;
 import spangle.plan.Plan;
+import spangle.plan.Supply;
 import spangle.solve.ProgressListener;
 import spangle.solve.SolveOptions;
 import spangle.solve.Solver;
 
 /** What an overfull week leaves out has a date behind it, and the plan itself stays as it was. */
 class EarliestDatesTest {
-  private static final PreparedWeek WEEK =
-      BriefMaker.prepare(WeekReader.read(Path.of("samples/harbour-week")).input().orElseThrow());
+  private static final PreparedWeek WEEK = shortOfYellow();
   private static final Plan PLAN =
       new Solver().solve(WEEK.brief(), new SolveOptions(60, 40_000, 1, 1), ProgressListener.NOBODY);
+
+  /** The demo week with half of the yellow that is on order. */
+  private static PreparedWeek shortOfYellow() {
+    PreparedWeek week =
+        BriefMaker.prepare(WeekReader.read(Path.of("samples/harbour-week")).input().orElseThrow());
+    Brief brief =
+        BriefChange.supplies(
+            week.brief(),
+            s ->
+                s.materialId().equals("P-BUOY-YELLOW")
+                    ? s.with(
+                        s.arrivals().stream()
+                            .map(a -> new Supply.Arrival(a.atMin(), less(a), a.lot()))
+                            .toList())
+                    : s);
+    return new PreparedWeek(week.input(), brief, week.parts(), week.held(), week.gates());
+  }
+
+  private static double less(Supply.Arrival arrival) {
+    return arrival.atMin() > 0 ? arrival.amount() / 2 : arrival.amount();
+  }
 
   @Test
   void lotsWithoutRoomGetADateBehindTheWeek() {

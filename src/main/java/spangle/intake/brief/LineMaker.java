@@ -6,6 +6,7 @@ import java.util.Optional;
 import spangle.equipment.CarrierProfile;
 import spangle.equipment.KettleProfile;
 import spangle.equipment.OvenProfile;
+import spangle.equipment.Span;
 import spangle.equipment.StationProfile;
 import spangle.fit.hang.CarrierFace;
 import spangle.intake.week.CarrierUse;
@@ -83,8 +84,13 @@ final class LineMaker {
   private List<PlacesOut> out(StationUse use) {
     return shop.maintenance().stream()
         .filter(m -> m.stationId().equals(use.id()) && m.leavesSome(use.count()))
-        .map(m -> new PlacesOut(m.places(), m.span()))
+        .filter(m -> m.span().startMin() < shop.horizonMin())
+        .map(m -> new PlacesOut(m.places(), inPlan(m.span())))
         .toList();
+  }
+
+  private Span inPlan(Span span) {
+    return new Span(span.startMin(), Math.min(span.endMin(), shop.horizonMin()));
   }
 
   /** The station right before a booth or kettle carries the limit of the wait into it. */

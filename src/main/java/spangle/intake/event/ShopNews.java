@@ -19,7 +19,7 @@ final class ShopNews {
 
   static Shop shop(Shop was, List<Event> events, int atMin) {
     List<Maintenance> blocks = new ArrayList<>(was.maintenance());
-    blocks.addAll(broken(was, events));
+    blocks.addAll(broken(events));
     List<ShopLine> lines = was.lines().stream().map(l -> line(l, events)).toList();
     Shop now = was.with(blocks, lines);
     for (Event event : events) {
@@ -30,13 +30,13 @@ final class ShopNews {
     return was.with(blocks, lines);
   }
 
-  private static List<Maintenance> broken(Shop shop, List<Event> events) {
+  private static List<Maintenance> broken(List<Event> events) {
     List<Maintenance> blocks = new ArrayList<>();
     for (Event event : events) {
       if (event.kind() != EventKind.BROKEN) {
         continue;
       }
-      int end = event.figures().untilMin().orElse(Integer.MAX_VALUE);
+      int end = event.figures().untilMin().orElse(Maintenance.NO_END);
       for (Event later : events) {
         if (later.kind() == EventKind.REPAIRED
             && later.station().equals(event.station())
@@ -44,13 +44,12 @@ final class ShopNews {
           end = Math.min(end, later.atMin());
         }
       }
-      int until = Math.min(end, shop.horizonMin());
-      if (until > event.atMin()) {
+      if (end > event.atMin()) {
         String why = "broken" + (event.note().isEmpty() ? "" : ": " + event.note());
         blocks.add(
             new Maintenance(
                 event.station(),
-                new Span(event.atMin(), until),
+                new Span(event.atMin(), end),
                 why,
                 false,
                 event.figures().count().orElse(0)));
