@@ -34,7 +34,8 @@ final class EarliestDates {
   /**
    * The same plan; what it leaves out is said with what holds it and has its earliest date where
    * there is one: what stands still with no end known brings none. All dates hold together. What
-   * waits for material has it with the delivery that brings it, on order or ordered at once, and names it.
+   * waits for material has it with the delivery that brings it, on order or ordered at once, and
+   * names it.
    *
    * @param atMin now, minute of the week
    */

@@ -100,8 +100,7 @@ final class LeftOutCauses {
     if (held.isEmpty()) {
       return left;
     }
-    String words =
-        "\"" + at.finish().name() + "\" after it is held by " + held.get() + keeps(next);
+    String words = "\"" + at.finish().name() + "\" after it is held by " + held.get() + keeps(next);
     return new LeftOut(left.lotId(), LeftOut.OUT_OF_USE, words, left.earliestMin());
   }
 
@@ -139,8 +138,7 @@ final class LeftOutCauses {
             ? "when " + lot.finish().name() + " comes for it"
             : "when " + out.works(lot, from) + " works again";
     return reworded(
-        left,
-        "no room is left in the calendar after " + DayWords.of(from) + ", " + then + narrow);
+        left, "no room is left in the calendar after " + DayWords.of(from) + ", " + then + narrow);
   }
 
   private static LeftOut reworded(LeftOut left, String words) {
@@ -164,8 +162,7 @@ final class LeftOutCauses {
     int last = -1;
     for (int i = 0; i < arrivals.size(); i++) {
       there += arrivals.get(i).amount();
-      int until =
-          i + 1 < arrivals.size() ? arrivals.get(i + 1).atMin() : Integer.MAX_VALUE;
+      int until = i + 1 < arrivals.size() ? arrivals.get(i + 1).atMin() : Integer.MAX_VALUE;
       if (there - drawn(supply.get(), until) < lot.materialKg() - 1e-9) {
         last = i;
       }

@@ -15,8 +15,6 @@ import spangle.intake.week.StationUse;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
-import spangle.plan.MachineSpec;
-import spangle.plan.StationSpec;
 import spangle.plan.Visit;
 
 /** Stations, ovens and kettles that stand still now with all their places, and whom they hold. */
@@ -66,7 +64,8 @@ final class OutOfUse {
     return station.or(
         () ->
             machinesFrom(lot) >= endMin
-                ? Optional.of(String.join(" and ", lot.machines().stream().map(this::words).toList()))
+                ? Optional.of(
+                    String.join(" and ", lot.machines().stream().map(this::words).toList()))
                 : Optional.empty());
   }
 

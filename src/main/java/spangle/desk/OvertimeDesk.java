@@ -36,10 +36,7 @@ final class OvertimeDesk {
   /** Reasons no hours help against. */
   private static final Set<String> BEYOND_HOURS =
       Set.of(
-          Loss.NO_SUPPLY.code(),
-          Loss.NO_ZINC_OVER_IT.code(),
-          LeftOut.NO_PLACE,
-          LeftOut.OUT_OF_USE);
+          Loss.NO_SUPPLY.code(), Loss.NO_ZINC_OVER_IT.code(), LeftOut.NO_PLACE, LeftOut.OUT_OF_USE);
 
   /** Lots tried times ways times all lots: beyond this trying would take longer than the plan. */
   private static final int MOST = 12_000;

@@ -98,7 +98,9 @@ public final class PromiseDesk {
     return new Answer(Optional.of(desk.answer(jobs)), "", List.of());
   }
 
-  /** With the stations as they are by what the announced plan knows: broken, slow, short of crew. */
+  /**
+   * With the stations as they are by what the announced plan knows: broken, slow, short of crew.
+   */
   private static WeekInput asIs(WeekInput input, PlanFile kept) {
     return kept.replanned()
         .map(r -> Happenings.of(input, input.events().until(r.atMin()), r.atMin()))

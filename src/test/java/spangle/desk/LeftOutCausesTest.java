@@ -101,8 +101,7 @@ class LeftOutCausesTest {
             .filter(
                 l ->
                     week.brief().lots().stream()
-                        .anyMatch(
-                            lot -> lot.id().equals(l.lotId()) && lot.lineId().equals("zinc")))
+                        .anyMatch(lot -> lot.id().equals(l.lotId()) && lot.lineId().equals("zinc")))
             .filter(l -> l.reason().contains("after it"))
             .toList();
 
@@ -219,7 +218,8 @@ class LeftOutCausesTest {
               l -> {
                 assertThat(l.code()).isEqualTo("no-supply");
                 assertThat(l.reason())
-                    .contains(" kg of buoy yellow, gloss is not in the shop in time; it can be done")
+                    .contains(
+                        " kg of buoy yellow, gloss is not in the shop in time; it can be done")
                     .contains("if 200.0 kg of buoy yellow, gloss (lot BY-050) arrive ")
                     .endsWith(DayWords.of(at));
                 assertThat(l.earliestMin().orElse(-1)).isGreaterThan(at);
