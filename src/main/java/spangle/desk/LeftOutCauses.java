@@ -75,33 +75,40 @@ final class LeftOutCauses {
       String words = "held by " + held.get() + (more ? "; besides, " + left.reason() : "");
       return new LeftOut(left.lotId(), LeftOut.OUT_OF_USE, words, left.earliestMin());
     }
-    if (left.code().equals(HALF_ROUTE)) {
-      return next(lot).map(n -> half(left, n)).orElse(left);
+    if (left.code().equals(HALF_ROUTE) || left.code().equals(NO_TIME)) {
+      Optional<LeftOut> half = next(lot).flatMap(n -> half(left, n));
+      return half.orElseGet(() -> left.code().equals(NO_TIME) ? late(left, lot) : left);
     }
-    return left.code().equals(NO_TIME) ? late(left, lot) : left;
+    return left;
   }
 
-  /** The step after it, where that is left out too. */
+  /** The step after it, where that is left out too and it is not begun without that. */
   private Optional<Lot> next(Lot lot) {
     return plan.leftOut().stream()
         .map(l -> lots.get(l.lotId()))
-        .filter(l -> l != null && l.after().filter(c -> c.lotId().equals(lot.id())).isPresent())
+        .filter(
+            l ->
+                l != null
+                    && l.after().filter(c -> c.lotId().equals(lot.id()) && c.both()).isPresent())
         .findFirst();
   }
 
   /** An earlier step left out because a station of a later one is out of use. */
-  private LeftOut half(LeftOut left, Lot next) {
+  private Optional<LeftOut> half(LeftOut left, Lot next) {
     Lot at = next;
     Optional<String> held = out.holds(at);
     for (Optional<Lot> more = next(at); held.isEmpty() && more.isPresent(); more = next(at)) {
       at = more.get();
       held = out.holds(at);
     }
-    if (held.isEmpty()) {
-      return left;
-    }
-    String words = "\"" + at.finish().name() + "\" after it is held by " + held.get() + keeps(next);
-    return new LeftOut(left.lotId(), LeftOut.OUT_OF_USE, words, left.earliestMin());
+    String step = at.finish().name();
+    return held.map(
+        words ->
+            new LeftOut(
+                left.lotId(),
+                LeftOut.OUT_OF_USE,
+                "\"" + step + "\" after it is held by " + words + keeps(next),
+                left.earliestMin()));
   }
 
   private static String keeps(Lot next) {

@@ -54,7 +54,7 @@ final class OfferMaker {
       Inserted made,
       List<String> lotIds,
       Set<String> jobs,
-      List<String> ordered) {
+      List<Reorder> ordered) {
     PlanFile after = kept.with(brief, made.plan());
     Map<String, PartFate> fates = new TreeMap<>(PartFate.of(after));
     List<String> slips =
@@ -62,7 +62,8 @@ final class OfferMaker {
             .filter(c -> !jobs.contains(c.jobId()) && c.kind().equals("later") && c.lateNow())
             .map(PartChange::words)
             .toList();
-    List<String> conditions = new ArrayList<>(ordered);
+    List<String> conditions = new ArrayList<>();
+    ordered.forEach(o -> conditions.add(o.words() + o.forOthers(made.endMin())));
     new Conditions(brief)
         .of(made.plan(), Set.copyOf(lotIds)).stream()
             .filter(c -> ordered.isEmpty() || kept(c))

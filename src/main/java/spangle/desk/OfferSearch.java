@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import spangle.intake.brief.PreparedWeek;
 import spangle.intake.week.WeekInput;
 import spangle.plan.Brief;
@@ -63,15 +64,20 @@ final class OfferSearch {
     Inserter inserter = new Inserter(brief, kept.plan());
     for (Freedom freedom : Freedom.values()) {
       inserter
-          .insert(ids(wanted), freedom)
+          .insert(ids(wanted), freedom, atMin)
           .map(i -> maker.offer(freedom, brief, i, ids(wanted), jobs, List.of()))
           .filter(this::sound)
           .filter(o -> offers.stream().allMatch(other -> worthSaying(o, other)))
           .ifPresent(offers::add);
     }
-    if (offers.stream().noneMatch(o -> o.freedom() != Freedom.DATES_MAY_SLIP)) {
+    if (gentle(offers).findAny().isEmpty()) {
       later(brief, wanted, jobs, offers, lacking);
     }
+  }
+
+  /** Offers for which nobody's date slips. */
+  private static Stream<Promise.Offer> gentle(List<Promise.Offer> offers) {
+    return offers.stream().filter(o -> o.freedom() != Freedom.DATES_MAY_SLIP);
   }
 
   /** No date is said of a plan that breaks a rule; that there was one is noted. */
@@ -127,14 +133,16 @@ final class OfferSearch {
     int end = brief.horizonMin();
     Brief within = joined(wanted, ordered);
     if (!ordered.isEmpty()) {
-      Optional<Inserted> sooner =
-          new Inserter(within, kept.plan()).insert(ids(wanted), Freedom.DATES_KEPT);
-      Optional<Promise.Offer> ready =
-          sooner
-              .map(i -> maker.offer(Freedom.DATES_KEPT, within, i, ids(wanted), jobs, conditions))
-              .filter(this::sound);
-      if (ready.isPresent()) {
-        offers.add(0, ready.get());
+      Inserter inserter = new Inserter(within, kept.plan());
+      for (Freedom freedom : List.of(Freedom.NOTHING_MOVES, Freedom.DATES_KEPT)) {
+        inserter
+            .insert(ids(wanted), freedom, atMin)
+            .map(i -> maker.offer(freedom, within, i, ids(wanted), jobs, ordered))
+            .filter(this::sound)
+            .filter(o -> gentle(offers).allMatch(other -> worthSaying(o, other)))
+            .ifPresent(o -> offers.add((int) gentle(offers).count(), o));
+      }
+      if (gentle(offers).findAny().isPresent()) {
         return;
       }
     }
@@ -162,7 +170,8 @@ final class OfferSearch {
         placed++;
       }
     }
-    Optional<Inserted> then = new Inserter(longer, base).insert(ids(next), Freedom.NOTHING_MOVES);
+    Optional<Inserted> then =
+        new Inserter(longer, base).insert(ids(next), Freedom.NOTHING_MOVES, atMin);
     if (then.isEmpty()) {
       lacking.add(
           "no place was found before "
@@ -177,7 +186,7 @@ final class OfferSearch {
               + " lots that are left out of this week already wait; they were put in front of it");
     }
     Promise.Offer sure =
-        maker.offer(Freedom.NOTHING_MOVES, longer, then.get(), ids(next), jobs, conditions);
+        maker.offer(Freedom.NOTHING_MOVES, longer, then.get(), ids(next), jobs, ordered);
     if (!sound(sure)) {
       lacking.add("no plan that keeps every rule was found from the announced one");
       return;
@@ -196,7 +205,7 @@ final class OfferSearch {
     lots.addAll(wanted);
     Brief brief = BriefChange.lots(longer, lots);
     return new Inserter(brief, base)
-        .insert(ids(wanted), Freedom.DATES_MAY_SLIP)
+        .insert(ids(wanted), Freedom.DATES_MAY_SLIP, atMin)
         .map(i -> maker.offer(Freedom.DATES_MAY_SLIP, brief, i, ids(wanted), jobs, List.of()))
         .filter(this::sound)
         .filter(o -> worthSaying(o, sure));

@@ -86,7 +86,9 @@ public record Promise(
   /** Whether everything wanted has a date, in time, with nothing else late for it. */
   public boolean kept() {
     return held.isEmpty()
-        && honest().map(o -> o.endMin() <= dueMin && o.findings().isEmpty()).orElse(false);
+        && offers.stream()
+            .filter(o -> o.freedom() != Freedom.DATES_MAY_SLIP)
+            .anyMatch(o -> o.endMin() <= dueMin && o.findings().isEmpty());
   }
 
   /** When the job is wanted, in words. */

@@ -170,6 +170,14 @@ public final class PromiseDesk {
     List<String> work =
         week.parts().stream().filter(p -> jobs.contains(p.jobId())).map(this::work).toList();
     int due = wanted.stream().mapToInt(Lot::dueMin).max().orElse(0);
+    if (!wanted.isEmpty() && due < atMin) {
+      notes.add(
+          "it is wanted for "
+              + DayWords.due(due)
+              + ", which is over by "
+              + DayWords.of(atMin)
+              + ": ask for a date that lies ahead");
+    }
     List<String> lacking = new ArrayList<>();
     List<Promise.Offer> offers = new ArrayList<>();
     if (!wanted.isEmpty()) {

@@ -68,6 +68,11 @@ record Reorder(Coating coating, double amount, String unit, int fromMin, int atM
     return more;
   }
 
+  /** Whom it is for, where the job that makes it needed is finished before it comes. */
+  String forOthers(int endMin) {
+    return atMin < endMin ? "" : ", for announced work whose " + coating.name() + " this takes";
+  }
+
   /** As a condition: "if 20.0 kg more of buoy yellow, ordered Monday, arrive by Friday 06:00". */
   String words() {
     return String.format(

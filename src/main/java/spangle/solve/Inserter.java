@@ -85,7 +85,17 @@ public final class Inserter {
    * @return empty where there is no such place before the horizon
    */
   public Optional<Inserted> insert(List<String> lotIds, Freedom freedom) {
-    Pledges pledges = new Pledges(kept, freedom);
+    return insert(lotIds, freedom, 0);
+  }
+
+  /**
+   * The same in a plan that has run for a while.
+   *
+   * @param nowMin what is hung before this minute stays as it is, whatever the freedom
+   * @return empty where there is no such place before the horizon
+   */
+  public Optional<Inserted> insert(List<String> lotIds, Freedom freedom, int nowMin) {
+    Pledges pledges = new Pledges(kept, freedom, nowMin);
     Optional<Inserted> soonest = insert(lotIds, pledges, 0);
     if (soonest.isEmpty() || freedom == Freedom.NOTHING_MOVES) {
       return soonest;

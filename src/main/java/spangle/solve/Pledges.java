@@ -25,9 +25,22 @@ final class Pledges {
   /** Latest end that breaks no word given, by lot. */
   private final int[] latest;
 
+  /** What began before this minute stays as it is. */
+  private final int begunBefore;
+
   Pledges(WeekPlan kept, Freedom freedom) {
+    this(kept, freedom, 0);
+  }
+
+  /**
+   * The word given by a plan that has run up to a minute.
+   *
+   * @param begunBefore lots hung before it stay where and when they are, whatever the freedom
+   */
+  Pledges(WeekPlan kept, Freedom freedom, int begunBefore) {
     this.floor = kept.floor;
     this.freedom = freedom;
+    this.begunBefore = begunBefore;
     this.first = firsts(kept);
     this.end = new int[floor.lots.length];
     for (LotFacts lot : floor.lots) {
@@ -44,6 +57,7 @@ final class Pledges {
   Pledges(Floor floor, Plan written, Set<String> free) {
     this.floor = floor;
     this.freedom = Freedom.DATES_KEPT;
+    this.begunBefore = 0;
     this.end = new int[floor.lots.length];
     Arrays.fill(end, -1);
     Map<String, Integer> ends = written.lotEnds();
@@ -90,14 +104,15 @@ final class Pledges {
     if (plan.broken() != 0) {
       return false;
     }
-    int[] now = freedom == Freedom.NOTHING_MOVES ? firsts(plan) : first;
+    boolean exact = freedom == Freedom.NOTHING_MOVES || begunBefore > 0;
+    int[] now = exact ? firsts(plan) : first;
     for (int lot = 0; lot < end.length; lot++) {
       if (end[lot] < 0) {
         continue;
       }
       int is = plan.lotEnd(lot);
       boolean sound =
-          switch (freedom) {
+          switch (first[lot] < begunBefore ? Freedom.NOTHING_MOVES : freedom) {
             case NOTHING_MOVES -> is == end[lot] && now[lot] == first[lot];
             case DATES_KEPT -> is >= 0 && is <= latest[lot];
             case DATES_MAY_SLIP -> is >= 0;

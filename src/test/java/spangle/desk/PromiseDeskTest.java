@@ -9,11 +9,17 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spangle.cli.Spangle;
+import spangle.plan.LoadTimes;
+import spangle.plan.Plan;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
 import spangle.plan.json.PlanFileException;
 import spangle.solve.Freedom;
 import spangle.solve.ProgressListener;
@@ -98,6 +104,71 @@ class PromiseDeskTest {
 
     assertThat(promise.offers())
         .allSatisfy(o -> assertThat(o.endMin()).isGreaterThan(wednesdayTen));
+  }
+
+  /** What hung before now by the announced plan is not hung again, whatever may slip. */
+  @Test
+  void whatHasBegunStaysWhereItIs() throws Exception {
+    int wednesdayTen = 2 * 1440 + 600;
+    Map<String, String> begun = new TreeMap<>(places(PlanShelf.sound(plan).plan(), wednesdayTen));
+
+    Promise promise = promise(BLUE.replace("P-DEEP-BLUE", "P-NIGHT-BLACK"), wednesdayTen);
+
+    assertThat(begun).hasSizeGreaterThan(20);
+    assertThat(promise.offers()).isNotEmpty();
+    assertThat(promise.offers())
+        .allSatisfy(
+            o -> assertThat(places(o.plan(), Integer.MAX_VALUE)).containsAllEntriesOf(begun));
+    assertThat(promise.notes()).noneMatch(n -> n.contains("is over"));
+  }
+
+  /** Where and when each lot hung before a minute runs. */
+  private static Map<String, String> places(Plan of, int beforeMin) {
+    Map<String, String> places = new TreeMap<>();
+    for (PlannedBatch batch : of.batches()) {
+      for (PlannedLoad load : batch.loads()) {
+        if (LoadTimes.first(batch, load) < beforeMin) {
+          String place = batch.machineId() + batch.startMin() + load.carrierId() + load.visits();
+          load.lotIds().forEach(id -> places.put(id, place));
+        }
+      }
+    }
+    return places;
+  }
+
+  @Test
+  void aDueTimeThatIsOverIsSaid() throws Exception {
+    Promise promise = promise(BLUE.replace("fri 12:00", "tue 08:00"), 2 * 1440 + 600);
+
+    assertThat(promise.notes())
+        .contains(
+            "it is wanted for Tuesday 08:00, which is over by Wednesday 10:00: ask for a date that"
+                + " lies ahead");
+    assertThat(promise.kept()).isFalse();
+  }
+
+  /** The order comes after the job: what was announced needs it. The gentle date stands first. */
+  @Test
+  void anOrderForWhatOthersThenLackIsSaidSo() throws Exception {
+    Promise promise =
+        promise(BLUE.replace(",60,steel", ",900,steel").replace("fri 12:00", "thu 12:00"), 0);
+
+    assertThat(promise.offers().get(0).freedom()).isEqualTo(Freedom.NOTHING_MOVES);
+    assertThat(promise.offers().get(0).loadsMoved()).isZero();
+    for (Promise.Offer offer : promise.offers()) {
+      boolean before = offer.endMin() <= 4 * 1440 + 360;
+      assertThat(offer.conditions())
+          .anyMatch(
+              c ->
+                  c.contains("more of deep blue")
+                      && c.contains(", for announced work whose deep blue, satin this takes")
+                          == before);
+    }
+    assertThat(promise.kept())
+        .isEqualTo(
+            promise.offers().stream()
+                .anyMatch(
+                    o -> o.freedom() != Freedom.DATES_MAY_SLIP && o.endMin() <= promise.dueMin()));
   }
 
   @Test
