@@ -81,7 +81,11 @@ class ShopNewsTest {
                 event(2, 540, EventKind.REPAIRED, "oven")))
         .containsExactly(new Maintenance("oven", new Span(480, 540), "broken"));
     assertThat(blocks(600, event(1, 480, EventKind.BROKEN, "oven")))
-        .containsExactly(new Maintenance("oven", new Span(480, SHOP.horizonMin()), "broken"));
+        .containsExactly(new Maintenance("oven", new Span(480, Maintenance.NO_END), "broken"));
+    // An end behind the plan's is kept: the weeks behind have it too.
+    int later = SHOP.horizonMin() + 2000;
+    assertThat(blocks(600, event(1, 480, EventKind.BROKEN, "oven", 0, later)))
+        .containsExactly(new Maintenance("oven", new Span(480, later), "broken"));
   }
 
   @Test
