@@ -15,7 +15,8 @@ final class HungUnmoved implements LogRule {
 
   @Override
   public String words() {
-    return "What was reported hung or further keeps its pieces, carrier, batch and machine.";
+    return "What was reported hung or further, and not taken down, keeps its pieces, carrier, batch and"
+        + " machine.";
   }
 
   private record Place(PlannedBatch batch, PlannedLoad load) {}

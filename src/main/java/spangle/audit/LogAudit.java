@@ -19,6 +19,7 @@ public final class LogAudit {
   private static final List<LogRule> RULES =
       List.of(
           new HungUnmoved(),
+          new TakenDownInTime(),
           new ReleasedWithReason(),
           new NoPieceLost(),
           new ScrapAsReported(),

@@ -71,6 +71,9 @@ final class Reported {
   /** Where something was broken, "as planned" does not say for certain what hangs. */
   private void read(Event event, Place place, boolean anyBroken) {
     String id = place.load().id();
+    if (found.brief().retired().contains(id)) {
+      return;
+    }
     boolean named = event.load().equals(id) || event.load().equals(place.batch().id());
     boolean planned =
         event.kind() == EventKind.AS_PLANNED && !anyBroken && place.first() < event.atMin();

@@ -45,7 +45,8 @@ final class BriefChange {
         b.frozen(),
         b.announced(),
         b.baths(),
-        b.scrapped());
+        b.scrapped(),
+        b.retired());
   }
 
   static Brief carriers(Brief b, UnaryOperator<CarrierSpec> change) {
@@ -90,6 +91,7 @@ final class BriefChange {
         b.frozen(),
         b.announced(),
         b.baths(),
-        b.scrapped());
+        b.scrapped(),
+        b.retired());
   }
 }

@@ -86,6 +86,7 @@ final class BriefProof {
     compare("kits", told.kits(), now.kits(), Kit::id, findings);
     compare("supplies", told.supplies(), now.supplies(), Supply::materialId, findings);
     compare("scrapped", told.scrapped(), now.scrapped(), BriefProof::report, findings);
+    compare("loads taken down", told.retired(), now.retired(), Function.identity(), findings);
     gates(file, given, findings);
     return findings;
   }

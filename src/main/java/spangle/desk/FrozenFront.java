@@ -294,6 +294,9 @@ final class FrozenFront {
   /** The same, the steps before it aside. */
   private Optional<String> againstItself(PlannedBatch batch, PlannedLoad load) {
     int first = LoadTimes.first(batch, load);
+    if (state.takenDown().contains(load.id())) {
+      return Optional.of("it was taken down");
+    }
     if (first < atMin) {
       return Optional.of("its time has passed");
     }

@@ -114,7 +114,8 @@ final class OfferSearch {
         b.frozen(),
         b.announced(),
         b.baths(),
-        b.scrapped());
+        b.scrapped(),
+        b.retired());
   }
 
   private static List<String> ids(List<Lot> lots) {

@@ -79,7 +79,9 @@ record ReplanStart(
     int known = Reported.known(kept, input.events());
     FrozenFront front = new FrozenFront(kept, now, state, events, known, atMin);
     front.freeze(freezeUntilMin);
-    Brief brief = fromNowOn(now, front, atMin);
+    List<String> retired = new ArrayList<>(kept.brief().retired());
+    retired.addAll(state.takenDown());
+    Brief brief = fromNowOn(now, front, retired, atMin);
     PreparedWeek week =
         new PreparedWeek(
             prepared.input(), brief, prepared.parts(), prepared.held(), prepared.gates());
@@ -94,7 +96,7 @@ record ReplanStart(
   }
 
   /** No station works before the minute, no open lot is ready before it. */
-  private static Brief fromNowOn(Brief b, FrozenFront front, int atMin) {
+  private static Brief fromNowOn(Brief b, FrozenFront front, List<String> retired, int atMin) {
     Set<String> fixed = front.lots();
     Set<String> known = new HashSet<>();
     b.lots().forEach(l -> known.add(l.id()));
@@ -118,7 +120,8 @@ record ReplanStart(
         front.frozen(),
         announced,
         b.baths(),
-        b.scrapped());
+        b.scrapped(),
+        retired);
   }
 
   private static LineSpec line(LineSpec line, int atMin) {

@@ -92,7 +92,8 @@ public record WhatIfStart(Optional<PlanFile> base, String sha256, String words) 
         b.frozen(),
         b.announced(),
         b.baths(),
-        b.scrapped());
+        b.scrapped(),
+        b.retired());
   }
 
   /** The plan itself, where the overlay changes nothing. */

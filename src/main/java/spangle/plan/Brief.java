@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param announced an earlier plan that should change little; empty where there is none
  * @param baths kettles whose zinc does not always stand high enough for every lot
  * @param scrapped pieces that are beyond saving, of which no lot is made any more
+ * @param retired numbers of loads that hung and were taken down: no load bears them again
  */
 public record Brief(
     String name,
@@ -37,7 +38,8 @@ public record Brief(
     List<PlannedBatch> frozen,
     List<PlannedBatch> announced,
     List<BathSpec> baths,
-    List<Scrapped> scrapped) {
+    List<Scrapped> scrapped,
+    List<String> retired) {
   /** Copies the lists. */
   public Brief {
     lines = List.copyOf(lines);
@@ -49,6 +51,7 @@ public record Brief(
     announced = List.copyOf(announced);
     baths = List.copyOf(baths);
     scrapped = List.copyOf(scrapped);
+    retired = List.copyOf(retired);
   }
 
   /** A week in which nothing has been scrapped. */
@@ -78,6 +81,7 @@ public record Brief(
         frozen,
         announced,
         baths,
+        List.of(),
         List.of());
   }
 
@@ -101,7 +105,8 @@ public record Brief(
         frozen,
         announced,
         others,
-        scrapped);
+        scrapped,
+        retired);
   }
 
   /** Batches of the shop's own ovens and kettles, without the trips to another firm. */

@@ -54,6 +54,10 @@ final class KnownNumbers {
       for (PlannedLoad load : batch.loads()) {
         Set<String> work = new HashSet<>();
         load.lotIds().forEach(id -> work.add(LotNames.work(id)));
+        all.add(load.id());
+        if (floor.brief.retired().contains(load.id())) {
+          continue;
+        }
         open.add(
             new Before(
                 load.id(),
@@ -63,7 +67,6 @@ final class KnownNumbers {
                 LoadTimes.first(batch, load),
                 Lot.likeness(load.lotIds(), lots),
                 work));
-        all.add(load.id());
       }
     }
   }

@@ -59,6 +59,7 @@ final class PlanWriter {
     this.patterns = new Patterns(floor);
     this.known = new KnownNumbers(floor, earlier);
     usedIds.addAll(known.all());
+    usedIds.addAll(floor.brief.retired());
     floor
         .brief
         .frozen()

@@ -182,6 +182,49 @@ class LogAuditTest {
                 + " are planned again");
   }
 
+  private static Brief down() {
+    return yard().lots(powderLot("A"), powderLot("B")).retired("P1").build();
+  }
+
+  /** P1 hangs from 360, is in the booth at 370, and hangs anew as P3 from 460. */
+  @Test
+  void whatHungLeavesThePlanOnlyWhereItWasTakenDownInTime() {
+    Plan anew = PlanFixtures.plan(simpleBake("oven-1 #2", "P3", 460, "A"), SECOND);
+    Said hung = new Said().load(362, EventKind.HUNG, "P1");
+    assertThat(audit(hung, down(), anew, Map.of()))
+        .extracting(Finding::rule, Finding::words)
+        .containsExactly(
+            tuple("taken-down-in-time", "is void as taken down, which no report says"));
+    Said late = new Said().load(362, EventKind.HUNG, "P1").load(370, EventKind.TAKEN_DOWN, "P1");
+    assertThat(audit(late, down(), anew, Map.of()))
+        .extracting(Finding::words)
+        .containsExactly("was taken down although a station had begun with it");
+    Said begun =
+        new Said()
+            .load(361, EventKind.HUNG, "P1")
+            .load(362, EventKind.STARTED, "P1")
+            .load(363, EventKind.TAKEN_DOWN, "P1");
+    assertThat(audit(begun, down(), anew, Map.of()))
+        .extracting(Finding::words)
+        .containsExactly("was taken down although a station had begun with it");
+    Said inTime = new Said().load(362, EventKind.HUNG, "P1").load(369, EventKind.TAKEN_DOWN, "P1");
+    assertThat(audit(inTime, down(), anew, Map.of())).isEmpty();
+    // Its old number is on no sheet any more.
+    Plan same = PlanFixtures.plan(simpleBake("oven-1 #2", "P1", 460, "A"), SECOND);
+    assertThat(audit(inTime, down(), same, Map.of()))
+        .extracting(Finding::rule, Finding::subject)
+        .containsExactly(tuple("taken-down-in-time", "P1"));
+    // A report alone does not unhang what the plan still has under its number.
+    Brief away = yard().lots(powderLot("A"), powderLot("B")).build();
+    assertThat(audit(inTime, away, anew, Map.of()))
+        .extracting(Finding::rule)
+        .containsExactly("hung-unmoved");
+    Brief unknown = yard().lots(powderLot("A"), powderLot("B")).frozen(FIRST).retired("P9").build();
+    assertThat(audit(hung(), unknown, KEPT, Map.of()))
+        .extracting(Finding::words)
+        .containsExactly("is void as taken down, and no load had that number");
+  }
+
   private static List<Finding> scrap(Said said, boolean counted, int event, int inLots) {
     Brief brief =
         counted

@@ -18,6 +18,7 @@ import spangle.intake.week.WeekInput;
 import spangle.plan.LoadTimes;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.event.Stage;
 
 /**
  * Events by chance, sensible and foolish ones, again and again: whatever is reported, no piece is
@@ -106,7 +107,7 @@ class RandomEventsProperties {
     String station = any(stations, random);
     String material = any(materials, random);
     int earlier = 1 + random.nextInt(Math.max(1, input.events().last()));
-    return switch (random.nextInt(34)) {
+    return switch (random.nextInt(36)) {
       case 0, 1, 2, 3, 4, 5 -> when + "as-planned";
       case 6 -> when + "arrived, " + about + ", count: " + count;
       case 7 -> when + "expected, " + about + ", count: " + count + until;
@@ -136,8 +137,25 @@ class RandomEventsProperties {
               + "scrapped, "
               + rejected(week, random, about).replaceAll(", coats.*", "")
               + ", of: rejected";
+      case 30, 31 -> when + "taken-down, load: " + hanging(week, random);
       default -> when + ofLoad(week, random, now);
     };
+  }
+
+  /** A load that hung at the last replan and had not begun, or any. */
+  private static String hanging(LivingWeek week, Random random) {
+    List<String> hang = new ArrayList<>();
+    week.lastState()
+        .ifPresent(
+            state ->
+                state.loads().values().stream()
+                    .filter(l -> l.stage() == Stage.HUNG)
+                    .forEach(l -> hang.add(l.load())));
+    week.plan().plan().batches().stream()
+        .flatMap(b -> b.loads().stream())
+        .limit(hang.isEmpty() ? 5 : 0)
+        .forEach(l -> hang.add(l.id()));
+    return hang.isEmpty() ? "P99" : any(hang, random);
   }
 
   private static String gate(Random random) {
@@ -161,7 +179,9 @@ class RandomEventsProperties {
 
   /** Of a load that could be where it is said to be, or of any. */
   private static String ofLoad(LivingWeek week, Random random, int now) {
-    String[] kinds = {"released", "withdrawn", "hung", "started", "done", "inspected"};
+    String[] kinds = {
+      "released", "withdrawn", "hung", "started", "done", "inspected", "taken-down"
+    };
     List<String> near = new ArrayList<>();
     List<String> all = new ArrayList<>();
     for (PlannedBatch batch : week.plan().plan().batches()) {
@@ -174,6 +194,6 @@ class RandomEventsProperties {
     }
     boolean foolish = near.isEmpty() || random.nextInt(6) == 0;
     String load = all.isEmpty() ? "P99" : any(foolish ? all : near, random);
-    return kinds[foolish ? random.nextInt(6) : random.nextInt(3)] + ", load: " + load;
+    return kinds[foolish ? random.nextInt(7) : random.nextInt(3)] + ", load: " + load;
   }
 }

@@ -21,6 +21,7 @@ public final class BriefBuilder {
   private final List<PlannedBatch> announced = new ArrayList<>();
   private final List<BathSpec> baths = new ArrayList<>();
   private final List<Scrapped> scrapped = new ArrayList<>();
+  private final List<String> retired = new ArrayList<>();
 
   BriefBuilder() {
     lines = List.of(paint(), zinc());
@@ -216,6 +217,12 @@ public final class BriefBuilder {
     return this;
   }
 
+  /** A load that hung and was taken down. */
+  public BriefBuilder retired(String load) {
+    retired.add(load);
+    return this;
+  }
+
   public Brief build() {
     return new Brief(
         "yard",
@@ -230,6 +237,7 @@ public final class BriefBuilder {
         frozen,
         announced,
         baths,
-        scrapped);
+        scrapped,
+        retired);
   }
 }

@@ -80,7 +80,8 @@ public final class BriefMaker {
             List.of(),
             List.of(),
             BathMaker.baths(input, kept.lots(), kettles),
-            standing.scrapped());
+            standing.scrapped(),
+            List.of());
     return new PreparedWeek(input, brief, parts, held, states);
   }
 

@@ -37,6 +37,8 @@ public enum EventKind {
   WITHDRAWN(List.of(LOAD), List.of()),
   /** A load hangs. */
   HUNG(List.of(LOAD), List.of()),
+  /** A load that hung, and with which no station has begun, was taken off its carrier again. */
+  TAKEN_DOWN(List.of(LOAD), List.of()),
   /** A load went into its oven or kettle. */
   STARTED(List.of(LOAD), List.of()),
   /** A load is finished and off its carrier. */

@@ -45,6 +45,11 @@ public record LoadState(
         suspect);
   }
 
+  /** Off its carrier again, as if it had never hung. */
+  LoadState takenDown() {
+    return planned(load, batch);
+  }
+
   LoadState suspected(String why) {
     return new LoadState(load, batch, stage, hungMin, startedMin, doneMin, why);
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import spangle.plan.Brief;
 import spangle.plan.LoadTimes;
@@ -32,6 +33,7 @@ final class StateWalk {
   private final Map<String, String> loadOfLot;
   private final Map<String, String> stepBefore = new HashMap<>();
   private final TreeMap<String, LoadState> loads = new TreeMap<>();
+  private final Set<String> takenDown = new TreeSet<>();
   private final List<Down> down = new ArrayList<>();
   private final List<WeekState.Refusal> refused = new ArrayList<>();
 
@@ -71,6 +73,7 @@ final class StateWalk {
         pieces,
         down.stream().filter(d -> d.untilMin() > atMin).toList(),
         tally.scrapped(),
+        List.copyOf(takenDown),
         refused);
   }
 
@@ -100,6 +103,9 @@ final class StateWalk {
       LoadState state = loads.get(id);
       if (state != null) {
         String why = contradiction(event, state);
+        if (why.isEmpty() && event.kind() == EventKind.TAKEN_DOWN) {
+          why = mayNotComeDown(event, state);
+        }
         if (why.isEmpty() && hangs(event, state)) {
           why = carriedBy(id).map(o -> stillCarries(id, o)).orElse("");
         }
@@ -108,11 +114,46 @@ final class StateWalk {
         }
         if (why.isEmpty()) {
           loads.put(id, after(event, state));
+          if (event.kind() == EventKind.TAKEN_DOWN) {
+            takenDown.add(id);
+          } else if (loads.getOrDefault(id, state).stage().fixed()) {
+            takenDown.remove(id);
+          }
         } else {
           refuse(event, why);
         }
       }
     }
+  }
+
+  /** What stands against taking down a load that hangs. */
+  private String mayNotComeDown(Event event, LoadState state) {
+    String id = state.load();
+    PlannedBatch batch = batchOfLoad.get(id);
+    PlannedLoad load = loadById.get(id);
+    if (event.number() <= known || batch == null || load == null) {
+      return id + " went on by the plan that knew of it: strike the report";
+    }
+    Optional<String> before =
+        load.lotIds().stream()
+            .flatMap(lot -> Stream.ofNullable(stepBefore.get(lot)))
+            .flatMap(lot -> Stream.ofNullable(loadOfLot.get(lot)))
+            .findFirst();
+    if (before.isPresent()) {
+      return id
+          + " carries pieces of "
+          + before.get()
+          + ", the step before it: their route has begun and goes on";
+    }
+    return new Begun(brief)
+        .with(batch, load, state, down, event.atMin())
+        .map(
+            station ->
+                station
+                    + " has begun with "
+                    + id
+                    + " by then: it goes on; where it is spoilt report it done, then rejected")
+        .orElse("");
   }
 
   private static boolean hangs(Event event, LoadState state) {
@@ -181,6 +222,7 @@ final class StateWalk {
     return switch (event.kind()) {
       case RELEASED -> state.at(Stage.RELEASED, event.atMin());
       case WITHDRAWN -> state.at(Stage.PLANNED, event.atMin());
+      case TAKEN_DOWN -> state.takenDown();
       case HUNG -> state.at(Stage.HUNG, event.atMin());
       case STARTED -> state.at(Stage.IN_PROCESS, event.atMin());
       case DONE -> state.at(Stage.DONE, event.atMin());
@@ -195,12 +237,21 @@ final class StateWalk {
     String load = state.load() + " is " + is.words();
     return switch (event.kind()) {
       case RELEASED -> is == Stage.PLANNED ? "" : load + ALREADY;
+      case TAKEN_DOWN ->
+          is == Stage.HUNG
+              ? ""
+              : load
+                  + (is.fixed()
+                      ? ": what has begun is not taken down"
+                      : ", it does not hang: nothing to take down"
+                          + (is == Stage.RELEASED ? "; take the sheet back with withdrawn" : ""));
       case WITHDRAWN ->
           is == Stage.RELEASED
               ? ""
               : load
                   + (is.fixed()
-                      ? "; what hangs is not taken back: strike the report where it does not hang"
+                      ? "; what hangs is not taken back: report it taken-down, or strike the report where it"
+                          + " does not hang"
                       : ", its sheet is not out: nothing to take back");
       case HUNG -> is.fixed() ? load + ALREADY : "";
       case STARTED -> is.compareTo(Stage.IN_PROCESS) >= 0 ? load + ALREADY : "";
@@ -288,7 +339,8 @@ final class StateWalk {
       PlannedBatch batch = batchOfLoad.get(id);
       PlannedLoad load = loadById.get(id);
       boolean counts = event.number() > known || fixedBefore.contains(state.load());
-      if (batch == null || load == null || !counts || !state.suspect().isEmpty()) {
+      boolean off = takenDown.contains(id);
+      if (batch == null || load == null || !counts || off || !state.suspect().isEmpty()) {
         continue;
       }
       Stage stage = stageAt(batch, load, now);

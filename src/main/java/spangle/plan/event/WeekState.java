@@ -17,6 +17,7 @@ import spangle.plan.Scrapped;
  * @param pieces every part of every order, by order and part
  * @param down stations out of use at that minute or announced to be
  * @param scrapped pieces beyond saving, report by report
+ * @param takenDown loads that hung and were taken off their carriers again, their sheets void
  * @param refused events that cannot be, with the reason; all others count
  */
 public record WeekState(
@@ -25,6 +26,7 @@ public record WeekState(
     List<PieceCount> pieces,
     List<Down> down,
     List<Scrapped> scrapped,
+    List<String> takenDown,
     List<Refusal> refused) {
 
   /** An event that does not count. */
@@ -36,6 +38,7 @@ public record WeekState(
     pieces = List.copyOf(pieces);
     down = List.copyOf(down);
     scrapped = List.copyOf(scrapped);
+    takenDown = List.copyOf(takenDown);
     refused = List.copyOf(refused);
   }
 

@@ -52,6 +52,7 @@ class SpoiledSettingsTest {
               "done, load: P01",
               "inspected, load: P01",
               "withdrawn, load: P02",
+              "taken-down, load: P02",
               "as-planned",
               "rejected, job: J-1, part: LB-20, count: 3, coats: 2, note: thin",
               "stripped, job: J-1, part: LB-20, count: 3",

@@ -70,7 +70,8 @@ class WeekStateTest {
         .containsExactly(
             "P1 is hung already: nothing to report; where an earlier report is wrong, strike that"
                 + " one first",
-            "P1 is hung; what hangs is not taken back: strike the report where it does not hang",
+            "P1 is hung; what hangs is not taken back: report it taken-down, or strike the report"
+                + " where it does not hang",
             "the plan has no load or batch P9: give the number on the sheet, of the plan that is"
                 + " valid now");
     assertThat(stage(state, "P1")).isEqualTo(Stage.HUNG);
@@ -144,6 +145,108 @@ class WeekStateTest {
     assertThat(state.refused()).extracting(r -> r.event().number()).containsExactly(3, 4);
     assertThat(pieces(state, "job-A").good()).isEqualTo(1);
     assertThat(pieces(state, "job-A").all()).isEqualTo(4);
+  }
+
+  private static String why(WeekState state) {
+    return state.refused().size() == 1 ? state.refused().get(0).why() : state.refused().toString();
+  }
+
+  /** P1 is hung by 370 and in the booth from then on. */
+  @Test
+  void whatHangsComesDownUntilAStationHasBegunWithIt() {
+    WeekState off =
+        at(
+            380,
+            new Said()
+                .load(362, EventKind.HUNG, "P1")
+                .load(369, EventKind.TAKEN_DOWN, "P1")
+                .asPlanned(380));
+    assertThat(off.refused()).isEmpty();
+    assertThat(stage(off, "P1")).isEqualTo(Stage.PLANNED);
+    assertThat(off.takenDown()).containsExactly("P1");
+    assertThat(pieces(off, "job-A").planned()).isEqualTo(4);
+
+    Said hung = new Said().load(362, EventKind.HUNG, "P1").load(370, EventKind.TAKEN_DOWN, "P1");
+    assertThat(why(at(371, hung))).contains("has begun with P1 by then: it goes on");
+    assertThat(stage(at(371, hung), "P1")).isEqualTo(Stage.HUNG);
+    // Hung five minutes late, it comes five minutes later to the booth.
+    Said late = new Said().load(375, EventKind.HUNG, "P1").load(374, EventKind.HUNG, "P2");
+    assertThat(at(380, late.load(375, EventKind.TAKEN_DOWN, "P1")).takenDown()).isEmpty();
+    assertThat(at(380, late.load(376, EventKind.TAKEN_DOWN, "P2")).takenDown())
+        .containsExactly("P2");
+    // In a booth that does not work it has not been.
+    Said broken =
+        new Said()
+            .load(362, EventKind.HUNG, "P1")
+            .broken(365, "booth", 390)
+            .load(385, EventKind.TAKEN_DOWN, "P1");
+    assertThat(at(386, broken).takenDown()).containsExactly("P1");
+    Said repaired =
+        new Said()
+            .load(362, EventKind.HUNG, "P1")
+            .broken(365, "booth", 380)
+            .load(385, EventKind.TAKEN_DOWN, "P1");
+    assertThat(at(386, repaired).takenDown()).isEmpty();
+  }
+
+  @Test
+  void onlyWhatHangsIsTakenDownAndItMayHangAgain() {
+    assertThat(why(at(380, new Said().load(360, EventKind.TAKEN_DOWN, "P1"))))
+        .isEqualTo("P1 is planned, it does not hang: nothing to take down");
+    assertThat(
+            why(
+                at(
+                    380,
+                    new Said()
+                        .load(350, EventKind.RELEASED, "P1")
+                        .load(360, EventKind.TAKEN_DOWN, "P1"))))
+        .endsWith("take the sheet back with withdrawn");
+    assertThat(
+            why(
+                at(
+                    380,
+                    new Said()
+                        .load(361, EventKind.STARTED, "P1")
+                        .load(362, EventKind.TAKEN_DOWN, "P1"))))
+        .isEqualTo("P1 is in process: what has begun is not taken down");
+    WeekState again =
+        at(
+            380,
+            new Said()
+                .load(361, EventKind.HUNG, "P1")
+                .load(362, EventKind.TAKEN_DOWN, "P1")
+                .load(364, EventKind.HUNG, "P1"));
+    assertThat(again.takenDown()).isEmpty();
+    assertThat(stage(again, "P1")).isEqualTo(Stage.HUNG);
+  }
+
+  /** A plan that knew of the report and still has the load had refused it. */
+  @Test
+  void whatAPlanKnewAndDidNotTakeDownGoesOn() {
+    EventLog log =
+        new Said().load(362, EventKind.HUNG, "P1").load(369, EventKind.TAKEN_DOWN, "P1").log();
+    Brief later =
+        PlanFixtures.yard()
+            .lots(powderLot("A"), powderLot("B"))
+            .frozen(PLAN.batches().get(0))
+            .build();
+    assertThat(why(WeekState.of(later, PLAN, log, 2, 400))).contains("went on by the plan");
+  }
+
+  @Test
+  void theSecondStepOfARouteIsNotTakenDown() {
+    Brief brief =
+        PlanFixtures.yard()
+            .lots(powderLot("A").earlierLeg(), powderLot("B").after("A", 0, 700))
+            .build();
+    Said said =
+        new Said()
+            .load(400, EventKind.DONE, "P1")
+            .load(405, EventKind.HUNG, "P2")
+            .load(406, EventKind.TAKEN_DOWN, "P2");
+    assertThat(why(WeekState.of(brief, PLAN, said.log(), 0, 407)))
+        .isEqualTo(
+            "P2 carries pieces of P1, the step before it: their route has begun and goes on");
   }
 
   /** Four of A hang, four of B wait. */
