@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import spangle.plan.Goals;
 import spangle.plan.LeftOut;
 import spangle.plan.LineKind;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.PlanFigures;
 import spangle.plan.PlannedBatch;
@@ -113,12 +115,12 @@ final class Figures {
     int today =
         view.brief().announced().stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / 1440;
     Map<String, Integer> weights = new HashMap<>();
-    Map<List<String>, List<PlannedBatch>> announced = new HashMap<>();
+    Map<List<String>, List<Place>> announced = new HashMap<>();
     for (PlannedBatch batch : view.brief().announced()) {
       int weight = batch.startMin() / 1440 == today ? Goals.STICKY : 1;
       for (PlannedLoad load : batch.loads()) {
         List<String> work = work(load, likeness);
-        announced.computeIfAbsent(work, w -> new ArrayList<>()).add(batch);
+        announced.computeIfAbsent(work, w -> new ArrayList<>()).add(new Place(batch, load));
         work.forEach(each -> weights.merge(each, weight, Math::max));
       }
     }
@@ -127,17 +129,40 @@ final class Figures {
       List<String> work = work(load.load(), likeness);
       boolean stayed =
           announced.getOrDefault(work, List.of()).stream()
-              .anyMatch(was -> sameTime(was, load.batch()));
+              .anyMatch(was -> was.same(new Place(load.batch(), load.load())));
       if (!stayed) {
         moved += work.stream().mapToInt(w -> weights.getOrDefault(w, 0)).max().orElse(0);
       }
     }
-    return moved;
+    return moved + Goals.KIT_DAY * kitsOnALaterDay();
   }
 
-  private static boolean sameTime(PlannedBatch was, PlannedBatch is) {
-    return was.machineId().equals(is.machineId())
-        && Math.abs(was.startMin() - is.startMin()) <= Goals.SWING_MIN;
+  private int kitsOnALaterDay() {
+    if (view.brief().announced().isEmpty()) {
+      return 0;
+    }
+    List<KitSets.Count> before = KitSets.announced(view.brief());
+    List<KitSets.Count> now = KitSets.of(view);
+    int later = 0;
+    for (int k = 0; k < before.size(); k++) {
+      OptionalInt day = before.get(k).completeDay();
+      if (day.isPresent() && now.get(k).completeDay().orElse(Integer.MAX_VALUE) > day.getAsInt()) {
+        later++;
+      }
+    }
+    return later;
+  }
+
+  /** A load in its batch: where and how it stands. */
+  private record Place(PlannedBatch batch, PlannedLoad load) {
+    boolean same(Place is) {
+      return batch.machineId().equals(is.batch.machineId())
+          && batch.setting() == is.batch.setting()
+          && load.carrierId().equals(is.load.carrierId())
+          && Math.abs(batch.startMin() - is.batch.startMin()) <= Goals.SWING_MIN
+          && Math.abs(LoadTimes.first(batch, load) - LoadTimes.first(is.batch, is.load))
+              <= Goals.HANG_SWING_MIN;
+    }
   }
 
   private static List<String> work(PlannedLoad load, Map<String, String> likeness) {

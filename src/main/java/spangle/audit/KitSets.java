@@ -5,9 +5,12 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
 import spangle.plan.Brief;
 import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.event.LotNames;
 
@@ -19,19 +22,16 @@ import spangle.plan.event.LotNames;
 final class KitSets {
   private final Map<List<String>, List<Integer>> heaps = new HashMap<>();
 
-  private KitSets(PlanView view) {
+  private KitSets(Brief brief, Map<String, Integer> ends) {
     Map<List<String>, Integer> rejected = new HashMap<>();
-    for (LoadView load : view.loads()) {
-      for (Lot lot : load.lots()) {
-        if (lot.lastLeg()) {
-          List<Integer> heap = heaps.computeIfAbsent(key(lot), k -> new ArrayList<>());
-          for (int piece = 0; piece < lot.pieces(); piece++) {
-            heap.add(load.endMin());
-          }
+    for (Lot lot : brief.lots()) {
+      Integer end = ends.get(lot.id());
+      if (lot.lastLeg() && end != null) {
+        List<Integer> heap = heaps.computeIfAbsent(key(lot), k -> new ArrayList<>());
+        for (int piece = 0; piece < lot.pieces(); piece++) {
+          heap.add(end);
         }
       }
-    }
-    for (Lot lot : view.brief().lots()) {
       if (lot.lastLeg() && LotNames.rework(lot)) {
         rejected.merge(key(lot), lot.pieces(), Integer::sum);
       }
@@ -58,12 +58,34 @@ final class KitSets {
    * @param late whether the last set the plan makes is whole past the kit's due time
    * @param spreadMinutes minutes the average set waits from its first finished line to its last
    * @param wholeMinutes minutes until the average set is whole, times the weight
+   * @param completeDay on which day the last wanted set is whole; none where one is missing
    */
-  record Count(int weight, boolean late, long spreadMinutes, long wholeMinutes) {}
+  record Count(
+      int weight, boolean late, long spreadMinutes, long wholeMinutes, OptionalInt completeDay) {}
 
   static List<Count> of(PlanView view) {
-    KitSets sets = new KitSets(view);
-    Brief brief = view.brief();
+    Map<String, Integer> ends = new HashMap<>();
+    view.loads().forEach(load -> load.lots().forEach(lot -> ends.put(lot.id(), load.endMin())));
+    return of(view.brief(), ends);
+  }
+
+  /** The same if what hangs and what was announced runs as it stands in the brief. */
+  static List<Count> announced(Brief brief) {
+    Map<String, Integer> ends = new HashMap<>();
+    Stream.concat(brief.frozen().stream(), brief.announced().stream())
+        .forEach(
+            batch ->
+                batch
+                    .loads()
+                    .forEach(
+                        load ->
+                            load.lotIds()
+                                .forEach(id -> ends.put(id, LoadTimes.last(batch, load)))));
+    return of(brief, ends);
+  }
+
+  private static List<Count> of(Brief brief, Map<String, Integer> ends) {
+    KitSets sets = new KitSets(brief, ends);
     return brief.kits().stream()
         .sorted(Comparator.comparingInt(Kit::dueMin).thenComparing(Kit::id))
         .map(kit -> sets.count(kit, brief.horizonMin()))
@@ -78,15 +100,18 @@ final class KitSets {
       }
     }
     if (lines.isEmpty() || kit.sets() <= 0) {
-      return new Count(kit.weight(), false, 0, 0);
+      return new Count(kit.weight(), false, 0, 0, OptionalInt.empty());
     }
     long spread = 0;
     long whole = 0;
     boolean late = false;
+    boolean complete = true;
+    int end = 0;
     for (int set = 0; set < kit.sets(); set++) {
       int nth = set;
       if (lines.stream().anyMatch(times -> times.size() <= nth)) {
         whole += horizonMin;
+        complete = false;
         continue;
       }
       int last = lines.stream().mapToInt(times -> times.get(nth)).max().orElse(0);
@@ -95,8 +120,14 @@ final class KitSets {
       whole += Math.max(0, last);
       spread += last - first;
       late |= last > kit.dueMin();
+      end = Math.max(end, last);
     }
-    return new Count(kit.weight(), late, spread / kit.sets(), whole / kit.sets() * kit.weight());
+    return new Count(
+        kit.weight(),
+        late,
+        spread / kit.sets(),
+        whole / kit.sets() * kit.weight(),
+        complete ? OptionalInt.of(end / 1440) : OptionalInt.empty());
   }
 
   /** When each set has all its pieces of this line; -1 where they lie in the store already. */

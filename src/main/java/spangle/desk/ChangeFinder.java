@@ -26,9 +26,6 @@ import spangle.plan.json.PlanFile;
  * are on no load any more, or never were, are told with the reason.
  */
 final class ChangeFinder {
-  /** Hangers are told of a load that hangs at another time by so much, though its oven waits. */
-  private static final int HANGERS_CARE_MIN = 30;
-
   /** In the key of what reactive steel gets. */
   private static final String REACTIVE = "reactive steel";
 
@@ -144,7 +141,7 @@ final class ChangeFinder {
     LoadMatch.Spot is = pair.is();
     int apart = Math.abs(is.batch().startMin() - was.batch().startMin());
     int hangs = Math.abs(is.firstMin() - was.firstMin());
-    boolean stands = is.stands(was) && hangs <= HANGERS_CARE_MIN && is.id().equals(was.id());
+    boolean stands = is.stands(was) && hangs <= Goals.HANG_SWING_MIN && is.id().equals(was.id());
     boolean samePieces = came.isEmpty() && went.isEmpty();
     String otherwise = otherWork(is);
     boolean sameWay = words.details(is, was).isEmpty() && otherwise.isEmpty();

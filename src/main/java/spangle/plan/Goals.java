@@ -16,8 +16,10 @@ package spangle.plan;
  * @param setMinute each minute until the average set of a kit is whole, times the kit's weight
  * @param trip each trip to another firm
  * @param leftOut each lot left out, times its weight
- * @param moved each load moved against a plan already announced, by more than {@link #SWING_MIN};
- *     {@link #STICKY} times that on the first day announced
+ * @param moved each load a plan already announced has otherwise: elsewhere, by more than {@link
+ *     #SWING_MIN} at another time, on another kind of carrier, at another setting, or to be hung by
+ *     more than {@link #HANG_SWING_MIN} at another time; {@link #STICKY} times that on the first
+ *     day announced, {@link #KIT_DAY} times that for a kit that is complete on a later day
  */
 public record Goals(
     int runMinute,
@@ -38,6 +40,12 @@ public record Goals(
 
   /** A load within so many minutes of its announced start has not moved (common practice). */
   public static final int SWING_MIN = 15;
+
+  /** Hangers are not told of a load they hang within so many minutes of then (common practice). */
+  public static final int HANG_SWING_MIN = 30;
+
+  /** A kit complete a day later than announced counts as many loads moved (common practice). */
+  public static final int KIT_DAY = 50;
 
   /** The weights of an ordinary shop week (common practice: late work first, then oven time). */
   public static Goals usual() {

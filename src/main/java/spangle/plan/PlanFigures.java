@@ -20,8 +20,9 @@ package spangle.plan;
  *     the kit's weight, summed; a set the plan does not make counts as whole at the week's horizon
  * @param trips trips to another firm
  * @param leftOut weighted lots left out
- * @param moved loads of announced work that are elsewhere now, or by more than {@link
- *     Goals#SWING_MIN} at another time; one of the first day announced counts {@link Goals#STICKY}
+ * @param moved loads of announced work that are otherwise now, as {@link Goals#moved} counts them;
+ *     one of the first day announced counts {@link Goals#STICKY}, a kit complete on a later day
+ *     than announced {@link Goals#KIT_DAY}
  * @param goal the weighed sum
  */
 public record PlanFigures(

@@ -167,6 +167,67 @@ class FiguresTest {
     assertThat(moved.moved()).isEqualTo(5);
   }
 
+  /** Each is a line somebody has to read: another carrier, another heat, another time to hang. */
+  @Test
+  void aLoadThatHangsOrBakesOtherwiseHasMovedToo() {
+    PlannedBatch hotter =
+        bake("oven-1 #1", "oven-1", 1, 375, 395, PlanFixtures.simpleLoad("P01", 360, "A"));
+    PlannedBatch onTheFrame =
+        bake(
+            "oven-1 #1",
+            "oven-1",
+            0,
+            375,
+            395,
+            load("P01", "frame", "A")
+                .visit("hang", 360, 370)
+                .visit("booth", 370, 375)
+                .visit("unload", 395, 400));
+    Brief brief = yard().lots(powderLot("A")).announced(grey).build();
+    assertThat(Figures.of(new PlanView(brief, plan(hotter))).moved()).isEqualTo(5);
+    assertThat(Figures.of(new PlanView(brief, plan(onTheFrame))).moved()).isEqualTo(5);
+    assertThat(Figures.of(new PlanView(brief, plan(hungAt(330)))).moved()).isZero();
+    assertThat(Figures.of(new PlanView(brief, plan(hungAt(329)))).moved()).isEqualTo(5);
+  }
+
+  private static PlannedBatch hungAt(int minute) {
+    return bake(
+        "oven-1 #1",
+        "oven-1",
+        0,
+        375,
+        395,
+        load("P01", "rack", "A")
+            .visit("hang", minute, minute + 10)
+            .visit("booth", 370, 375)
+            .visit("unload", 395, 400));
+  }
+
+  @Test
+  void aKitThatIsCompleteADayLaterCountsAsManyLoads() {
+    PlannedBatch soon = simpleBake("oven-1 #2", "P02", 400, "B");
+    PlannedBatch tuesday = simpleBake("oven-1 #2", "P02", 1800, "B");
+    Kit kit = kit(1, 5000, line("A", 4), line("B", 4));
+    Brief brief =
+        yard()
+            .lots(powderLot("A").kits("cabinet"), powderLot("B").kits("cabinet"))
+            .kit(kit)
+            .announced(grey, soon)
+            .build();
+    assertThat(Figures.of(new PlanView(brief, plan(grey, soon))).moved()).isZero();
+    // The load itself, five times for today, and the kit.
+    assertThat(Figures.of(new PlanView(brief, plan(grey, tuesday))).moved()).isEqualTo(5 + 50);
+    assertThat(Figures.of(new PlanView(brief, plan(grey))).moved()).isEqualTo(50);
+    Brief never =
+        yard()
+            .lots(powderLot("A").kits("cabinet"), powderLot("B").kits("cabinet"))
+            .kit(kit)
+            .announced(grey)
+            .build();
+    // No day was announced for it: none can be later.
+    assertThat(Figures.of(new PlanView(never, plan(grey, tuesday))).moved()).isZero();
+  }
+
   @Test
   void aQuarterOfAnHourIsNoMoveAndNewWorkIsNone() {
     PlannedBatch later = PlanFixtures.simpleBake("oven-1 #1", "P01", 375, "A");

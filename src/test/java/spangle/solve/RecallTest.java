@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import spangle.audit.Audit;
 import spangle.plan.Brief;
+import spangle.plan.Kit;
 import spangle.plan.LeftOut;
 import spangle.plan.LoadTimes;
 import spangle.plan.Plan;
@@ -23,7 +24,7 @@ import spangle.plan.PlannedBatch;
  */
 class RecallTest {
   private static final PlannedBatch FIRST = simpleBake("oven-1 #1", "P1", 360, "B");
-  private static final PlannedBatch SECOND = simpleBake("oven-1 #2", "P2", 400, "A");
+  private static final PlannedBatch SECOND = simpleBake("oven-1 #2", "P2", 380, "A");
 
   private static Plan solve(Brief brief, List<PlannedBatch> earlier, long steps) {
     return new Solver().solve(brief, earlier, new SolveOptions(60, steps, 1, 1), p -> {});
@@ -133,6 +134,52 @@ class RecallTest {
     Plan plan = solve(brief, List.of(FIRST, SECOND), 20_000);
     assertThat(plan.figures().moved()).isZero();
     assertThat(Audit.of(brief, plan)).isEmpty();
+  }
+
+  /** On the frame, hotter and shorter they would gain a few minutes; they stay as people know. */
+  @Test
+  void anAnnouncedLoadKeepsItsCarrierItsHeatAndItsHour() {
+    Brief brief = yard().lots(powderLot("A"), powderLot("B")).build();
+    Plan known = solve(brief, List.of(FIRST, SECOND), 1);
+    Brief again =
+        yard()
+            .lots(powderLot("A"), powderLot("B"))
+            .announced(known.batches().toArray(PlannedBatch[]::new))
+            .build();
+    Plan plan = solve(again, known.batches(), 20_000);
+    assertThat(plan.figures().moved()).isZero();
+    assertThat(plan.batches()).allMatch(b -> b.setting() == 0);
+    assertThat(plan.batches())
+        .flatExtracting(PlannedBatch::loads)
+        .allMatch(l -> l.carrierId().equals("rack"));
+    assertThat(Audit.of(again, plan)).isEmpty();
+  }
+
+  @Test
+  void aKitIsNotADayLaterForNothingAndCountsWhereItMustBe() {
+    Kit kit =
+        new Kit(
+            "K",
+            "cabinet",
+            1,
+            5000,
+            1,
+            List.of(
+                new Kit.KitLine("part-A", "job-A", 4, 0),
+                new Kit.KitLine("part-B", "job-B", 4, 0)));
+    Brief same =
+        yard().lots(powderLot("A"), powderLot("B")).kit(kit).announced(FIRST, SECOND).build();
+    assertThat(solve(same, List.of(FIRST, SECOND), 20_000).figures().moved()).isZero();
+    Brief late =
+        yard()
+            .lots(powderLot("A"), powderLot("B").ready(1440 + 360))
+            .kit(kit)
+            .announced(FIRST, SECOND)
+            .build();
+    Plan plan = solve(late, List.of(FIRST, SECOND), 20_000);
+    // B of today and its kit; A stays where it is.
+    assertThat(plan.figures().moved()).isEqualTo(5 + 50);
+    assertThat(Audit.of(late, plan)).isEmpty();
   }
 
   @Test

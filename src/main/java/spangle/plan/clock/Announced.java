@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import spangle.plan.Goals;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -16,36 +17,46 @@ import spangle.plan.PlannedLoad;
 final class Announced {
   private static final int DAY_MIN = 24 * 60;
 
-  /** Machine of the line and start. */
-  private record Place(int machine, int startMin) {}
+  /** Machine of the line, its setting, start, carrier, and when the load hangs. */
+  private record Place(int machine, int setting, int startMin, int carrier, int firstMin) {
+    boolean holds(Place now) {
+      return machine == now.machine
+          && setting == now.setting
+          && carrier == now.carrier
+          && Math.abs(startMin - now.startMin) <= Goals.SWING_MIN
+          && Math.abs(firstMin - now.firstMin) <= Goals.HANG_SWING_MIN;
+    }
+  }
 
   /** What an earlier plan says of a load. */
   static final class Word {
     private static final Word NOTHING = new Word(List.of(), 0);
-    private final int[] machines;
-    private final int[] starts;
+    private final Place[] places;
     private final int weight;
 
     private Word(List<Place> places, int weight) {
-      this.machines = places.stream().mapToInt(Place::machine).toArray();
-      this.starts = places.stream().mapToInt(Place::startMin).toArray();
+      this.places = places.toArray(Place[]::new);
       this.weight = weight;
     }
 
     /** At how many times the earlier plan has such a load. */
     int times() {
-      return starts.length;
+      return places.length;
     }
 
     /** One of them. */
     int time(int k) {
-      return starts[k];
+      return places[k].startMin();
     }
 
-    /** What it counts there; 0 where the earlier plan has such a load, or says nothing of it. */
-    int moved(int machine, int startMin) {
-      for (int k = 0; k < machines.length; k++) {
-        if (machines[k] == machine && Math.abs(starts[k] - startMin) <= Goals.SWING_MIN) {
+    /** What it counts so; 0 where the earlier plan has such a load, or says nothing of it. */
+    int moved(int machine, int setting, int startMin, int carrier, int firstMin) {
+      if (weight == 0) {
+        return 0;
+      }
+      Place now = new Place(machine, setting, startMin, carrier, firstMin);
+      for (Place place : places) {
+        if (place.holds(now)) {
           return 0;
         }
       }
@@ -62,7 +73,11 @@ final class Announced {
     none = true;
   }
 
-  Announced(List<PlannedBatch> batches, Map<String, Lot> lots, Map<String, Integer> machines) {
+  Announced(
+      List<PlannedBatch> batches,
+      Map<String, Lot> lots,
+      Map<String, Integer> machines,
+      Map<String, Integer> carriers) {
     none = batches.isEmpty();
     int firstDay = batches.stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / DAY_MIN;
     for (PlannedBatch batch : batches) {
@@ -72,7 +87,13 @@ final class Announced {
         List<String> key = Lot.likeness(load.lotIds(), lots);
         places
             .computeIfAbsent(key, k -> new ArrayList<>())
-            .add(new Place(machine, batch.startMin()));
+            .add(
+                new Place(
+                    machine,
+                    batch.setting(),
+                    batch.startMin(),
+                    carriers.getOrDefault(load.carrierId(), -1),
+                    LoadTimes.first(batch, load)));
         key.forEach(likeness -> weights.merge(likeness, weight, Math::max));
       }
     }

@@ -283,7 +283,7 @@ public final class Batch {
 
   void countMoved(int machine, int startMin, int sign, long[] tally) {
     for (Load load : loads) {
-      tally[Tally.MOVED] += (long) sign * load.moved(machine, startMin);
+      tally[Tally.MOVED] += (long) sign * load.moved(machine, setting, startMin, startMin);
     }
   }
 }

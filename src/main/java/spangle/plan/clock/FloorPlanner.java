@@ -170,7 +170,11 @@ final class FloorPlanner {
     }
     Map<String, Lot> byId = new HashMap<>();
     brief.lots().forEach(lot -> byId.put(lot.id(), lot));
-    return new Announced(brief.announced(), byId, machines);
+    Map<String, Integer> kinds = new HashMap<>();
+    for (CarrierFacts carrier : carriers) {
+      kinds.put(carrier.spec.id(), carrier.index);
+    }
+    return new Announced(brief.announced(), byId, machines, kinds);
   }
 
   /** A line is coupled when anything but its machines ties its batches together. */

@@ -8,9 +8,13 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import spangle.plan.Brief;
+import spangle.plan.Goals;
 import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
+import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
 import spangle.plan.event.LotNames;
 
 /**
@@ -19,6 +23,10 @@ import spangle.plan.event.LotNames;
  * kit due first draws first. Keeps scratch space: one for each thread.
  */
 public final class KitCount {
+  private static final int DAY_MIN = 24 * 60;
+  private static final int NO_DAY = -1;
+  private static final int INCOMPLETE = Integer.MAX_VALUE;
+
   private final Pool[] pools;
   private final Bill[] bills;
   private final int horizonMin;
@@ -130,9 +138,20 @@ public final class KitCount {
     final Kit kit;
     final Line[] lines;
 
+    /** The day on which an earlier plan has it complete; {@link #NO_DAY} where it does not say. */
+    int day = NO_DAY;
+
     Bill(Kit kit, Line[] lines) {
       this.kit = kit;
       this.lines = lines;
+    }
+
+    void announce(int endMin) {
+      day = endMin == INCOMPLETE ? NO_DAY : endMin / DAY_MIN;
+    }
+
+    boolean later(int endMin) {
+      return day != NO_DAY && endMin / DAY_MIN > day;
     }
   }
 
@@ -173,6 +192,29 @@ public final class KitCount {
             .map(kit -> new Bill(kit, lines(kit, numbers)))
             .filter(bill -> bill.lines.length > 0)
             .toArray(Bill[]::new);
+    if (!brief.announced().isEmpty() && bills.length > 0) {
+      announce(brief);
+    }
+  }
+
+  /** Notes the day on which each kit would be complete if all ran as announced. */
+  private void announce(Brief brief) {
+    Map<String, Integer> ends = new HashMap<>();
+    for (List<PlannedBatch> batches : List.of(brief.frozen(), brief.announced())) {
+      for (PlannedBatch batch : batches) {
+        for (PlannedLoad load : batch.loads()) {
+          load.lotIds().forEach(id -> ends.put(id, LoadTimes.last(batch, load)));
+        }
+      }
+    }
+    int[] lotEnd = brief.lots().stream().mapToInt(l -> ends.getOrDefault(l.id(), -1)).toArray();
+    long[] tally = new long[Tally.SIZE];
+    for (Pool pool : pools) {
+      pool.sort(lotEnd);
+    }
+    for (Bill bill : bills) {
+      bill.announce(count(bill, lotEnd, tally));
+    }
   }
 
   private Line[] lines(Kit kit, Map<List<String>, Integer> numbers) {
@@ -195,16 +237,17 @@ public final class KitCount {
       pool.sort(lotEnd);
     }
     for (Bill bill : bills) {
-      for (Line line : bill.lines) {
-        line.begin();
-        pools[line.pool].take(line.wanted, lotEnd, line);
-      }
-      count(bill, tally);
+      int end = count(bill, lotEnd, tally);
+      tally[Tally.MOVED] += bill.later(end) ? Goals.KIT_DAY : 0;
     }
   }
 
-  /** From one number of whole sets to the next that some line allows. */
-  private void count(Bill bill, long[] tally) {
+  /** From one number of whole sets to the next that some line allows; the end of the last. */
+  private int count(Bill bill, int[] lotEnd, long[] tally) {
+    for (Line line : bill.lines) {
+      line.begin();
+      pools[line.pool].take(line.wanted, lotEnd, line);
+    }
     int wanted = bill.kit.sets();
     int made = 0;
     int end = -1;
@@ -235,5 +278,6 @@ public final class KitCount {
     tally[Tally.KIT_MIN] += spread / wanted;
     tally[Tally.SET_MIN] += whole / wanted * bill.kit.weight();
     tally[Tally.LATE_KITS] += end > bill.kit.dueMin() ? bill.kit.weight() : 0;
+    return made < wanted ? INCOMPLETE : Math.max(0, end);
   }
 }

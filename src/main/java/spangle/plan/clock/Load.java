@@ -168,8 +168,8 @@ public final class Load {
     return announced.time(k);
   }
 
-  /** What it counts where it stands elsewhere or at another time than announced. */
-  int moved(int machine, int startMin) {
-    return frozen.isPresent() ? 0 : announced.moved(machine, startMin);
+  /** What it counts where it stands or hangs otherwise than announced. */
+  int moved(int machine, int setting, int startMin, int firstMin) {
+    return frozen.isPresent() ? 0 : announced.moved(machine, setting, startMin, carrier, firstMin);
   }
 }

@@ -46,7 +46,7 @@ public final class Tally {
   /** Trips to another firm. */
   public static final int TRIPS = 12;
 
-  /** Loads moved against the announced plan. */
+  /** Loads, and kits, moved against the announced plan. */
   public static final int MOVED = 13;
 
   /** Batches in a machine that may not take all their lots. */

@@ -17,7 +17,8 @@ final class WalkTally {
     for (int i = 0; i < batch.loads.length; i++) {
       batch.loads[i].countLate(walk.loadEnd[i], 1, tally);
       if (moves) {
-        tally[Tally.MOVED] += batch.loads[i].moved(machine.index, walk.start);
+        tally[Tally.MOVED] +=
+            batch.loads[i].moved(machine.index, batch.setting, walk.start, walk.loadFirst[i]);
       }
     }
     countColours(walk, batch, before, tally);
