@@ -42,7 +42,7 @@ final class KitSets {
             part ->
                 rejected.merge(
                     part,
-                    view.brief().scrappedWhenRejected(part.get(0), part.get(1)),
+                    brief.scrappedWhenRejected(part.get(0), part.get(1)),
                     Integer::sum));
     heaps.forEach(
         (part, heap) -> {
