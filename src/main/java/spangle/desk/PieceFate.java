@@ -2,10 +2,12 @@ package spangle.desk;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spangle.intake.event.Happened.PartKey;
 import spangle.plan.Brief;
 import spangle.plan.Held;
@@ -25,6 +27,7 @@ import spangle.plan.json.PlanFile;
 final class PieceFate {
   private final PlanFile kept;
   private final ReplanStart start;
+  private final Set<String> leftOut = new HashSet<>();
   private final Map<String, Integer> out = new LinkedHashMap<>();
   private final Map<String, String> whyOut = new HashMap<>();
   private final Map<String, Integer> wasOut = new HashMap<>();
@@ -35,6 +38,7 @@ final class PieceFate {
   PieceFate(PlanFile kept, ReplanStart start, Plan plan) {
     this.kept = kept;
     this.start = start;
+    plan.leftOut().forEach(l -> leftOut.add(l.lotId()));
     Map<String, Integer> before = leftOut(kept.brief(), kept.plan(), whyWasOut);
     Map<String, Integer> now = leftOut(start.week().brief(), plan, whyOut);
     now.forEach((work, n) -> grown(out, work, n - before.getOrDefault(work, 0)));
@@ -161,7 +165,8 @@ final class PieceFate {
   Map<Lot, Integer> untoldOut() {
     Map<Lot, Integer> untold = new LinkedHashMap<>();
     for (Lot lot : start.week().brief().lots()) {
-      int pieces = lot.lastLeg() ? out.getOrDefault(LotNames.work(lot.id()), 0) : 0;
+      boolean own = lot.lastLeg() && leftOut.contains(lot.id());
+      int pieces = own ? out.getOrDefault(LotNames.work(lot.id()), 0) : 0;
       if (pieces > 0) {
         untold.put(lot, pieces);
         out.remove(LotNames.work(lot.id()));

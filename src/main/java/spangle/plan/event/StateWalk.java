@@ -33,6 +33,7 @@ final class StateWalk {
   private final Map<String, String> loadOfLot;
   private final Map<String, String> stepBefore = new HashMap<>();
   private final TreeMap<String, LoadState> loads = new TreeMap<>();
+  private final TakingDown takingDown;
   private final Set<String> takenDown = new TreeSet<>();
   private final List<Down> down = new ArrayList<>();
   private final List<WeekState.Refusal> refused = new ArrayList<>();
@@ -50,6 +51,7 @@ final class StateWalk {
     }
     brief.frozen().forEach(b -> b.loads().forEach(l -> fixedBefore.add(l.id())));
     loadOfLot = WeekState.loadOfLot(plan);
+    takingDown = new TakingDown(brief, plan, known);
     brief.lots().forEach(l -> l.after().ifPresent(c -> stepBefore.put(l.id(), c.lotId())));
   }
 
@@ -104,7 +106,7 @@ final class StateWalk {
       if (state != null) {
         String why = contradiction(event, state);
         if (why.isEmpty() && event.kind() == EventKind.TAKEN_DOWN) {
-          why = mayNotComeDown(event, state);
+          why = takingDown.against(event, state, down);
         }
         if (why.isEmpty() && hangs(event, state)) {
           why = carriedBy(id).map(o -> stillCarries(id, o)).orElse("");
@@ -124,36 +126,6 @@ final class StateWalk {
         }
       }
     }
-  }
-
-  /** What stands against taking down a load that hangs. */
-  private String mayNotComeDown(Event event, LoadState state) {
-    String id = state.load();
-    PlannedBatch batch = batchOfLoad.get(id);
-    PlannedLoad load = loadById.get(id);
-    if (event.number() <= known || batch == null || load == null) {
-      return id + " went on by the plan that knew of it: strike the report";
-    }
-    Optional<String> before =
-        load.lotIds().stream()
-            .flatMap(lot -> Stream.ofNullable(stepBefore.get(lot)))
-            .flatMap(lot -> Stream.ofNullable(loadOfLot.get(lot)))
-            .findFirst();
-    if (before.isPresent()) {
-      return id
-          + " carries pieces of "
-          + before.get()
-          + ", the step before it: their route has begun and goes on";
-    }
-    return new Begun(brief)
-        .with(batch, load, state, down, event.atMin())
-        .map(
-            station ->
-                station
-                    + " has begun with "
-                    + id
-                    + " by then: it goes on; where it is spoilt report it done, then rejected")
-        .orElse("");
   }
 
   private static boolean hangs(Event event, LoadState state) {
