@@ -102,6 +102,9 @@ final class ReplanCommand implements Callable<Integer> {
     }
     ReplanDesk desk = new ReplanDesk();
     ReplanDesk.Outcome outcome = desk.replan(wish, options, progress -> {});
+    if (!outcome.refusal().isEmpty()) {
+      throw ExitException.refused("Nothing was planned: " + outcome.refusal() + ".");
+    }
     if (outcome.made().isEmpty()) {
       return ProblemOut.refuse("Nothing was planned", outcome.problems(), json, spec.commandLine());
     }

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import spangle.audit.Audit;
 import spangle.audit.LogAudit;
 import spangle.equipment.Span;
@@ -21,6 +23,7 @@ import spangle.intake.week.WeekInput;
 import spangle.plan.Finding;
 import spangle.plan.Held;
 import spangle.plan.LineSpec;
+import spangle.plan.Lot;
 import spangle.plan.Plan;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventLog;
@@ -50,8 +53,14 @@ public final class ReplanDesk {
    *
    * @param problems all problems of the inputs, refused events among them
    * @param made the new plan; empty where the inputs were refused
+   * @param refusal why there is none though the inputs can be read; empty where there is one
    */
-  public record Outcome(List<Problem> problems, Optional<Replan> made) {
+  public record Outcome(List<Problem> problems, Optional<Replan> made, String refusal) {
+    /** Of inputs that can be planned, or cannot be read. */
+    public Outcome(List<Problem> problems, Optional<Replan> made) {
+      this(problems, made, "");
+    }
+
     /** Copies the list. */
     public Outcome {
       problems = List.copyOf(problems);
@@ -106,6 +115,10 @@ public final class ReplanDesk {
       return new Outcome(reading.problems(), Optional.empty());
     }
     WeekInput input = reading.input().get();
+    Optional<String> gone = gone(input, wish);
+    if (gone.isPresent()) {
+      return new Outcome(reading.problems(), Optional.empty(), gone.get());
+    }
     Rest rest =
         rest(
             input,
@@ -151,6 +164,28 @@ public final class ReplanDesk {
     later(input.events(), wish.atMin()).forEach(refused::add);
     return new Outcome(
         reading.problems(), Optional.of(new Replan(made, version, replanned, changes, refused)));
+  }
+
+  /** Parts that hang, or are done, and that the job files do not name any more. */
+  private static Optional<String> gone(WeekInput input, Wish wish) {
+    ReplanStart start =
+        ReplanStart.of(input, wish.shelf().current(), wish.atMin(), wish.freezeUntilMin());
+    Set<String> named = new TreeSet<>();
+    start.week().parts().forEach(p -> named.add(WeekIndex.key(p.jobId(), p.partId())));
+    Set<String> gone = new TreeSet<>();
+    for (Lot lot : start.week().brief().lots()) {
+      String key = WeekIndex.key(lot.jobId(), lot.partId());
+      if (!named.contains(key)) {
+        gone.add(key + " (" + lot.label() + ")");
+      }
+    }
+    return gone.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.join(", ", gone)
+                + ": pieces hang or are done, and the job files do not name them any more. Put the"
+                + " lines back; where they are not wanted, report the job cancelled (spangle"
+                + " event); then replan");
   }
 
   private static String words(Event event) {

@@ -109,7 +109,7 @@ public final class PlanJson {
     String place =
         where == null ? "" : "line " + where.getLineNr() + ", column " + where.getColumnNr() + ": ";
     if (!(wrong instanceof JsonMappingException mapping)) {
-      return place + "not JSON: " + firstLine(wrong.getOriginalMessage());
+      return place + notJson(firstLine(wrong.getOriginalMessage()));
     }
     String path =
         mapping.getPath().stream()
@@ -120,6 +120,13 @@ public final class PlanJson {
             .replace(".[", "[");
     String what = what(mapping);
     return place + (path.isEmpty() ? "" : path + ": ") + what + (otherKeys(mapping) ? OTHER : "");
+  }
+
+  private static String notJson(String original) {
+    return original.startsWith("Unexpected end-of-input")
+        ? "the file ends here, in the middle of a plan: it was cut short; put a whole copy back, or"
+            + " plan the week again"
+        : "not JSON: " + original;
   }
 
   /** A key too many or too few is what a plan of an earlier or later version looks like. */
@@ -144,7 +151,7 @@ public final class PlanJson {
     }
     String original = firstLine(mapping.getOriginalMessage());
     if (mapping.getCause() instanceof JsonParseException) {
-      return "not JSON: " + original;
+      return notJson(original);
     }
     if (original.startsWith(MISSING)) {
       return "the key is missing";

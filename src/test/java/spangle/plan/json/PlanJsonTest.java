@@ -150,6 +150,10 @@ class PlanJsonTest {
   void brokenTextIsNoPlan() {
     assertThatThrownBy(() -> read(TEXT.substring(0, TEXT.length() / 2)))
         .isInstanceOf(PlanFileException.class)
+        .hasMessageContaining("it was cut short")
+        .hasMessageContaining("line ");
+    assertThatThrownBy(() -> read(TEXT.replaceFirst(":", ";")))
+        .isInstanceOf(PlanFileException.class)
         .hasMessageContaining("not JSON")
         .hasMessageContaining("line ");
     assertThatThrownBy(() -> read("")).isInstanceOf(PlanFileException.class);
