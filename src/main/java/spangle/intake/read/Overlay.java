@@ -42,7 +42,9 @@ final class Overlay {
           .inner(file)
           .ifPresent(inner -> changes.put(file, (Datum.Group) fields.raw(file).orElseThrow()));
     }
-    fields.finish();
+    if (strangers(group, notes)) {
+      return new Overlay(title, changes, notes);
+    }
     if (changes.isEmpty()) {
       notes.add(
           ProblemCode.VALUE_MISSING,
@@ -58,6 +60,26 @@ final class Overlay {
 
   String title() {
     return title;
+  }
+
+  /** What an overlay has no effect on is refused whole: a what-if that is half one misleads. */
+  private static boolean strangers(Datum.Group group, Notes notes) {
+    boolean any = false;
+    for (Map.Entry<String, Datum.Entry> entry : group.entries().entrySet()) {
+      String key = entry.getKey();
+      if (!key.equals("title") && !FILES.contains(key)) {
+        any = true;
+        notes.add(
+            ProblemCode.FILE_UNREADABLE,
+            entry.getValue().keyPlace(),
+            key,
+            "",
+            "title, " + String.join(", ", FILES),
+            "an overlay cannot change '" + key + "'" + Near.hint(key, FILES),
+            "take it out; to try other jobs, plan a copy of the week folder with them in it");
+      }
+    }
+    return any;
   }
 
   /** The file as it would be. */

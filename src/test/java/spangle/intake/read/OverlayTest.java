@@ -58,6 +58,24 @@ class OverlayTest {
     assertThat(other.maintenance()).isEqualTo(plain.maintenance());
   }
 
+  /** Half of it would be planned and the other half passed over: nobody would see it. */
+  @Test
+  void whatAnOverlayCannotChangeIsRefusedWhole() throws IOException {
+    WeekReader.Reading reading =
+        read("title: Saturday\nshop: {horizon_days: 6}\njobs:\n  - {job: H-101, due: fri 12:00}\n");
+
+    assertThat(reading.input()).isEmpty();
+    assertThat(reading.problems())
+        .filteredOn(p -> p.field().equals("jobs"))
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.place().words()).endsWith("over.yaml:3:1");
+              assertThat(p.why()).isEqualTo("an overlay cannot change 'jobs'");
+              assertThat(p.limit()).isEqualTo("title, shop, coatings, kits");
+            });
+  }
+
   @Test
   void overtimeIsAddedToWhatIsThere() throws IOException {
     Shop other =
