@@ -35,6 +35,7 @@ final class KnownNumbers {
       String number,
       String lineId,
       String machineId,
+      String carrierId,
       int startMin,
       int firstMin,
       List<String> likeness,
@@ -63,6 +64,7 @@ final class KnownNumbers {
                 load.id(),
                 batch.lineId(),
                 batch.machineId(),
+                load.carrierId(),
                 batch.startMin(),
                 LoadTimes.first(batch, load),
                 Lot.likeness(load.lotIds(), lots),
@@ -81,14 +83,18 @@ final class KnownNumbers {
 
   /**
    * Numbers of the loads of one line, in their order; empty where a load gets a new one. First
-   * those that stand where the same work stood, then the same work elsewhere, first in time first,
-   * then what shares pieces of a part with a load that is gone, nearest in time first.
+   * those that stand where the same work stood, on the same kind of carrier before others, then the
+   * same work elsewhere, first in time first, then what shares pieces of a part with a load that is
+   * gone, nearest in time first.
    */
   List<Optional<String>> of(String lineId, List<Wanted> wanted) {
     @Nullable String[] numbers = new @Nullable String[wanted.size()];
     List<List<String>> likeness =
         wanted.stream().map(w -> Lot.likeness(ids(w.load()), lots)).toList();
-    give(wanted, numbers, (w, b) -> same(likeness.get(w), b) && stood(wanted.get(w), b));
+    BiPredicate<Integer, Before> there =
+        (w, b) -> same(likeness.get(w), b) && stood(wanted.get(w), b);
+    give(wanted, numbers, (w, b) -> there.test(w, b) && carried(wanted.get(w), b));
+    give(wanted, numbers, there);
     give(wanted, numbers, (w, b) -> same(likeness.get(w), b));
     List<Set<String>> work = new ArrayList<>();
     for (Wanted each : wanted) {
@@ -121,6 +127,10 @@ final class KnownNumbers {
 
   private static boolean same(List<String> likeness, Before before) {
     return likeness.equals(before.likeness());
+  }
+
+  private boolean carried(Wanted wanted, Before before) {
+    return floor.carriers[wanted.load().carrier].spec.id().equals(before.carrierId());
   }
 
   private static boolean stood(Wanted wanted, Before before) {

@@ -8,8 +8,10 @@ import static spangle.plan.PlanFixtures.simpleBake;
 import static spangle.plan.PlanFixtures.simpleLoad;
 import static spangle.plan.PlanFixtures.yard;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import spangle.audit.Audit;
 import spangle.plan.Brief;
@@ -18,6 +20,7 @@ import spangle.plan.LeftOut;
 import spangle.plan.LoadTimes;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
+import spangle.plan.clock.Floor;
 
 /**
  * A plan people already know is kept: its order where nothing else is asked, and what is frozen.
@@ -153,6 +156,32 @@ class RecallTest {
         .flatExtracting(PlannedBatch::loads)
         .allMatch(l -> l.carrierId().equals("rack"));
     assertThat(Audit.of(again, plan)).isEmpty();
+  }
+
+  /** Two loads alike in one oven: else the list would say that they exchange their carriers. */
+  @Test
+  void ofTwoLoadsAlikeEachKeepsItsCarrierWithItsNumber() {
+    PlannedBatch known =
+        bake("oven-1 #1", "oven-1", 0, 375, 395, load("P1", "frame", "A"), load("P2", "rack", "B"));
+    Brief brief =
+        yard()
+            .lots(
+                powderLot("A").of("J", "P").carriers("rack", "frame"),
+                powderLot("B").of("J", "P").carriers("rack", "frame"))
+            .build();
+    Floor floor = Floor.of(brief);
+    KeptRows rows = new KeptRows(floor);
+    List<KnownNumbers.Wanted> wanted = new ArrayList<>();
+    for (String carrier : List.of("rack", "frame")) {
+      int kind = 0;
+      while (!floor.carriers[kind].spec.id().equals(carrier)) {
+        kind++;
+      }
+      int lot = rows.lot(carrier.equals("rack") ? "A" : "B");
+      wanted.add(new KnownNumbers.Wanted(floor.load(kind, new int[] {lot}), "oven-1", 375, 360));
+    }
+    assertThat(new KnownNumbers(floor, List.of(known)).of("paint", wanted))
+        .containsExactly(Optional.of("P2"), Optional.of("P1"));
   }
 
   @Test
