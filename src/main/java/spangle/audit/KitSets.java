@@ -41,9 +41,7 @@ final class KitSets {
         .forEach(
             part ->
                 rejected.merge(
-                    part,
-                    brief.scrappedWhenRejected(part.get(0), part.get(1)),
-                    Integer::sum));
+                    part, brief.rejectedWithoutLot(part.get(0), part.get(1)), Integer::sum));
     heaps.forEach(
         (part, heap) -> {
           heap.sort(Comparator.naturalOrder());

@@ -115,6 +115,15 @@ public final class LogAudit {
           .orElse(0);
     }
 
+    /** Rejected pieces of which no lot is made: to be stripped, or behind a shut gate. */
+    int heldInCage() {
+      return held.entrySet().stream()
+          .filter(e -> e.getKey().startsWith("rework-") && !e.getKey().equals("rework-scrapped"))
+          .mapToInt(Map.Entry::getValue)
+          .max()
+          .orElse(0);
+    }
+
     /** Rejected pieces that wait to be stripped. */
     int heldToStrip() {
       return held.getOrDefault("rework-strip", 0);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import spangle.plan.Caged;
 import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
@@ -97,6 +98,9 @@ final class ReworkPlanned implements LogRule {
       }
     }
     boolean cancelled = found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, part));
+    if (!cancelled) {
+      caged(found, part, findings);
+    }
     if (!cancelled && !full.contains(again + part.heldToStrip() + scrapped)) {
       findings.add(
           part.jobId() + "/" + part.partId(),
@@ -107,6 +111,23 @@ final class ReworkPlanned implements LogRule {
               + again
               + " are planned again"
               + (scrapped == 0 ? "" : ", " + scrapped + " are scrapped"));
+    }
+  }
+
+  /** Rejected pieces that wait for somebody are good in no kit. */
+  private static void caged(LogAudit.Case found, LogAudit.PartOrder part, Findings findings) {
+    int caged =
+        found.brief().caged().stream()
+            .filter(c -> c.jobId().equals(part.jobId()) && c.partId().equals(part.partId()))
+            .mapToInt(Caged::pieces)
+            .sum();
+    if (caged != part.heldInCage()) {
+      findings.add(
+          part.jobId() + "/" + part.partId(),
+          part.heldInCage()
+              + " rejected pieces wait to be stripped or for a gate, "
+              + caged
+              + " are kept out of the kits");
     }
   }
 

@@ -46,6 +46,7 @@ final class BriefChange {
         b.announced(),
         b.baths(),
         b.scrapped(),
+        b.caged(),
         b.retired());
   }
 
@@ -92,6 +93,7 @@ final class BriefChange {
         b.announced(),
         b.baths(),
         b.scrapped(),
+        b.caged(),
         b.retired());
   }
 }

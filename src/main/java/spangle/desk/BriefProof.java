@@ -16,6 +16,7 @@ import spangle.intake.brief.PreparedWeek;
 import spangle.intake.read.Besides;
 import spangle.intake.read.WeekReader;
 import spangle.plan.Brief;
+import spangle.plan.Caged;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Finding;
 import spangle.plan.Kit;
@@ -86,9 +87,14 @@ final class BriefProof {
     compare("kits", told.kits(), now.kits(), Kit::id, findings);
     compare("supplies", told.supplies(), now.supplies(), Supply::materialId, findings);
     compare("scrapped", told.scrapped(), now.scrapped(), BriefProof::report, findings);
+    compare("rejected pieces", told.caged(), now.caged(), BriefProof::part, findings);
     compare("loads taken down", told.retired(), now.retired(), Function.identity(), findings);
     gates(file, given, findings);
     return findings;
+  }
+
+  private static String part(Caged caged) {
+    return caged.jobId() + "/" + caged.partId();
   }
 
   private static String report(Scrapped scrapped) {

@@ -115,6 +115,7 @@ final class OfferSearch {
         b.announced(),
         b.baths(),
         b.scrapped(),
+        b.caged(),
         b.retired());
   }
 

@@ -121,6 +121,7 @@ record ReplanStart(
         announced,
         b.baths(),
         b.scrapped(),
+        b.caged(),
         retired);
   }
 

@@ -93,6 +93,7 @@ public record WhatIfStart(Optional<PlanFile> base, String sha256, String words) 
         b.announced(),
         b.baths(),
         b.scrapped(),
+        b.caged(),
         b.retired());
   }
 

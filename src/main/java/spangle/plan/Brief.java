@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param announced an earlier plan that should change little; empty where there is none
  * @param baths kettles whose zinc does not always stand high enough for every lot
  * @param scrapped pieces that are beyond saving, of which no lot is made any more
+ * @param caged rejected pieces that wait in the cage, of which no lot is made yet
  * @param retired numbers of loads that hung and were taken down: no load bears them again
  */
 public record Brief(
@@ -39,6 +40,7 @@ public record Brief(
     List<PlannedBatch> announced,
     List<BathSpec> baths,
     List<Scrapped> scrapped,
+    List<Caged> caged,
     List<String> retired) {
   /** Copies the lists. */
   public Brief {
@@ -51,10 +53,11 @@ public record Brief(
     announced = List.copyOf(announced);
     baths = List.copyOf(baths);
     scrapped = List.copyOf(scrapped);
+    caged = List.copyOf(caged);
     retired = List.copyOf(retired);
   }
 
-  /** A week in which nothing has been scrapped. */
+  /** A week in which nothing has been scrapped, rejected or taken down. */
   public Brief(
       String name,
       LocalDate monday,
@@ -82,6 +85,7 @@ public record Brief(
         announced,
         baths,
         List.of(),
+        List.of(),
         List.of());
   }
 
@@ -106,6 +110,7 @@ public record Brief(
         announced,
         others,
         scrapped,
+        caged,
         retired);
   }
 
@@ -114,12 +119,18 @@ public record Brief(
     return batches.stream().filter(b -> !outside(b.lineId())).toList();
   }
 
-  /** Pieces of a part that were finished, rejected and scrapped: no rework makes them good. */
-  public int scrappedWhenRejected(String job, String part) {
+  /**
+   * Finished pieces of a part that did not pass and are in no lot: scrapped since, or in the cage.
+   */
+  public int rejectedWithoutLot(String job, String part) {
     return scrapped.stream()
-        .filter(s -> s.rejected() && s.of(job, part))
-        .mapToInt(Scrapped::pieces)
-        .sum();
+            .filter(s -> s.rejected() && s.of(job, part))
+            .mapToInt(Scrapped::pieces)
+            .sum()
+        + caged.stream()
+            .filter(c -> c.jobId().equals(job) && c.partId().equals(part))
+            .mapToInt(Caged::pieces)
+            .sum();
   }
 
   /** Whether a line is another firm's. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spangle.plan.Brief;
+import spangle.plan.Caged;
 import spangle.plan.Finding;
 import spangle.plan.Plan;
 import spangle.plan.PlanFixtures;
@@ -140,13 +141,48 @@ class LogAuditTest {
 
   private static List<Finding> coats(Said said, Brief brief, Plan plan, int most, int toStrip) {
     Map<String, Integer> held = toStrip == 0 ? Map.of() : Map.of("rework-strip", toStrip);
+    List<Caged> cage = toStrip == 0 ? List.of() : List.of(new Caged("job-A", "part-A", toStrip));
     return audit(
         said,
-        brief,
+        caged(brief, cage),
         plan,
         new LogAudit.PartOrder("job-A", "part-A", 4, held, most),
         Map.of(),
         new LogAudit.Sheets("A", "B", Map.of()));
+  }
+
+  private static Brief caged(Brief b, List<Caged> cage) {
+    return new Brief(
+        b.name(),
+        b.monday(),
+        b.horizonMin(),
+        b.lines(),
+        b.carriers(),
+        b.lots(),
+        b.kits(),
+        b.supplies(),
+        b.goals(),
+        b.frozen(),
+        b.announced(),
+        b.baths(),
+        b.scrapped(),
+        cage,
+        b.retired());
+  }
+
+  /** Four rejected pieces wait to be stripped; the kits must not count on them. */
+  @Test
+  void whatWaitsInTheCageIsKeptOutOfTheKits() {
+    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4, 1);
+    LogAudit.PartOrder part =
+        new LogAudit.PartOrder("job-A", "part-A", 4, Map.of("rework-strip", 4), 1);
+    LogAudit.Sheets sheets = new LogAudit.Sheets("A", "B", Map.of());
+    List<Caged> four = List.of(new Caged("job-A", "part-A", 4));
+    assertThat(audit(said, caged(now(), four), KEPT, part, Map.of(), sheets)).isEmpty();
+    assertThat(audit(said, now(), KEPT, part, Map.of(), sheets))
+        .extracting(Finding::words)
+        .containsExactly(
+            "4 rejected pieces wait to be stripped or for a gate, 0 are kept out of the kits");
   }
 
   /** P1 is done and all its four pieces are rejected with their first coat: event 3. */

@@ -65,6 +65,7 @@ class ReworkTest {
     assertThat(refused(full)).isEmpty();
     assertThat(week.again()).extracting(Lot::pieces).containsExactly(6);
     assertThat(week.toStrip()).extracting(Held::pieces).containsExactly(4);
+    assertThat(week.plan().brief().rejectedWithoutLot("F-1", "LB-20")).isEqualTo(4);
     assertThat(full.changes().held())
         .singleElement()
         .asString()
@@ -75,6 +76,7 @@ class ReworkTest {
     ReplanDesk.Rest bare = week.sound("wed 06:31");
     assertThat(refused(bare)).isEmpty();
     assertThat(week.toStrip()).extracting(Held::pieces).containsExactly(1);
+    assertThat(week.plan().brief().rejectedWithoutLot("F-1", "LB-20")).isEqualTo(1);
     Lot anew = week.again().get(week.again().size() - 1);
     assertThat(anew.pieces()).isEqualTo(3);
     assertThat(anew.finish().key()).doesNotContain("rework");

@@ -21,6 +21,7 @@ public final class BriefBuilder {
   private final List<PlannedBatch> announced = new ArrayList<>();
   private final List<BathSpec> baths = new ArrayList<>();
   private final List<Scrapped> scrapped = new ArrayList<>();
+  private final List<Caged> caged = new ArrayList<>();
   private final List<String> retired = new ArrayList<>();
 
   BriefBuilder() {
@@ -217,6 +218,12 @@ public final class BriefBuilder {
     return this;
   }
 
+  /** Rejected pieces of a lot's part that wait in the cage. */
+  public BriefBuilder caged(String lot, int pieces) {
+    caged.add(new Caged("job-" + lot, "part-" + lot, pieces));
+    return this;
+  }
+
   /** A load that hung and was taken down. */
   public BriefBuilder retired(String load) {
     retired.add(load);
@@ -238,6 +245,7 @@ public final class BriefBuilder {
         announced,
         baths,
         scrapped,
+        caged,
         retired);
   }
 }

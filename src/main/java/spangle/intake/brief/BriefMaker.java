@@ -14,6 +14,7 @@ import spangle.intake.week.ShopLine;
 import spangle.intake.week.WeekInput;
 import spangle.intake.week.Zinc;
 import spangle.plan.Brief;
+import spangle.plan.Caged;
 import spangle.plan.CarrierSpec;
 import spangle.plan.Goals;
 import spangle.plan.Held;
@@ -33,6 +34,7 @@ public final class BriefMaker {
   private final List<Held> held = new ArrayList<>();
   private final List<PartGates> states = new ArrayList<>();
   private final List<Lot> lots = new ArrayList<>();
+  private final List<Caged> caged = new ArrayList<>();
   private final Map<String, Map<String, FitAnswer>> kettles = new HashMap<>();
 
   private BriefMaker(WeekInput input, Standing standing) {
@@ -81,6 +83,7 @@ public final class BriefMaker {
             List.of(),
             BathMaker.baths(input, kept.lots(), kettles),
             standing.scrapped(),
+            caged,
             List.of());
     return new PreparedWeek(input, brief, parts, held, states);
   }
@@ -103,7 +106,7 @@ public final class BriefMaker {
     held.addAll(stand.scrapped());
     if (measured.isEmpty()) {
       held.addAll(stand.heldBack(List.of(unmeasured(job, line))));
-      lots.addAll(stand.stopped());
+      stop(stand);
       return;
     }
     PartFacts part = measured.get();
@@ -112,20 +115,26 @@ public final class BriefMaker {
     states.add(outcome.gates());
     if (!outcome.shut().isEmpty()) {
       held.addAll(stand.heldBack(outcome.shut()));
-      lots.addAll(stand.stopped());
+      stop(stand);
       return;
     }
     kettles.put(part.jobId() + "\n" + part.partId(), outcome.way().kettles());
     LegMaker.Outcome made = legs.legs(line, part, outcome.way());
     if (made.stopper().isPresent()) {
       held.addAll(stand.heldBack(List.of(stopped(part, made.stopper().get()))));
-      lots.addAll(stand.stopped());
+      stop(stand);
       return;
     }
     List<String> kits = kitIds(job, line);
     stand.lots(part, made.legs(), kits).stream().map(l -> kitsFirst(l, kits)).forEach(lots::add);
     held.addAll(stand.notArrived(part));
     held.addAll(stand.toBeStripped(part, last));
+    stand.caged(false).ifPresent(caged::add);
+  }
+
+  private void stop(StandingLots stand) {
+    lots.addAll(stand.stopped());
+    stand.caged(true).ifPresent(caged::add);
   }
 
   /**

@@ -11,6 +11,7 @@ import spangle.intake.event.Happened.Rework;
 import spangle.intake.week.Coating;
 import spangle.intake.week.PartLine;
 import spangle.intake.week.ZincStrip;
+import spangle.plan.Caged;
 import spangle.plan.Finish;
 import spangle.plan.FinishKind;
 import spangle.plan.Held;
@@ -77,6 +78,19 @@ final class StandingLots {
       }
     }
     return back;
+  }
+
+  /**
+   * Rejected pieces of which no lot is made yet; none where there are none.
+   *
+   * @param stopped whether a shut gate holds the part
+   */
+  Optional<Caged> caged(boolean stopped) {
+    int again = stopped || cancelled() ? reworks().stream().mapToInt(this::reworkLeft).sum() : 0;
+    int pieces = again + toStrip();
+    return pieces == 0
+        ? Optional.empty()
+        : Optional.of(new Caged(key.jobId(), key.partId(), pieces));
   }
 
   private static Held with(Held held, int pieces, String gate) {

@@ -178,7 +178,7 @@ public final class KitCount {
       }
     }
     numbers.forEach(
-        (part, pool) -> rejected[pool] += brief.scrappedWhenRejected(part.get(0), part.get(1)));
+        (part, pool) -> rejected[pool] += brief.rejectedWithoutLot(part.get(0), part.get(1)));
     pools = new Pool[lots.size()];
     for (int p = 0; p < pools.length; p++) {
       int[] own = lots.get(p).stream().mapToInt(Integer::intValue).toArray();

@@ -7,6 +7,7 @@ import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import spangle.plan.Brief;
 import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
 import spangle.plan.LeftOut;
@@ -55,12 +56,16 @@ public final class KitBoard {
     pools
         .values()
         .forEach(p -> p.sort(Comparator.comparingInt(Piece::atMin).thenComparing(Piece::loadId)));
-    for (Scrapped gone : index.report().brief().scrapped()) {
-      if (gone.rejected()) {
-        take(
-            pools.getOrDefault(key(gone.jobId(), gone.partId()), new ArrayList<>()), gone.pieces());
-      }
-    }
+    Brief brief = index.report().brief();
+    brief.kits().stream()
+        .flatMap(kit -> kit.lines().stream())
+        .map(line -> List.of(line.jobId(), line.partId()))
+        .distinct()
+        .forEach(
+            part ->
+                take(
+                    pools.getOrDefault(key(part.get(0), part.get(1)), new ArrayList<>()),
+                    brief.rejectedWithoutLot(part.get(0), part.get(1))));
     for (Lot lot : index.report().brief().lots()) {
       if (lot.lastLeg() && LotNames.rework(lot)) {
         take(pools.getOrDefault(key(lot.jobId(), lot.partId()), new ArrayList<>()), lot.pieces());

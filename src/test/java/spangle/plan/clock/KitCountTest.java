@@ -67,6 +67,18 @@ class KitCountTest {
     assertThat(count(twoSets(8), 100, 300, 500, 700)[Tally.SET_MIN]).isEqualTo(200);
   }
 
+  /** Of eight finished A four did not pass and wait to be stripped: one set is all there is. */
+  @Test
+  void whatLiesInTheRejectCageIsInNoSet() {
+    BriefBuilder week =
+        PlanFixtures.yard()
+            .lots(PlanFixtures.powderLot("a1").of("job-A", "part-A"))
+            .lots(PlanFixtures.powderLot("a2").of("job-A", "part-A"))
+            .kit(kit("K", 2, 1000, 1, new Kit.KitLine("part-A", "job-A", 4, 0)));
+    assertThat(count(week, 100, 300)[Tally.SET_MIN]).isEqualTo(200);
+    assertThat(count(week.caged("A", 4), 100, 300)[Tally.SET_MIN]).isEqualTo((300 + HORIZON) / 2);
+  }
+
   /** Of eight finished A four did not pass and are scrapped: one set is all there is. */
   @Test
   void whatIsScrappedAfterItWasRejectedIsInNoSet() {

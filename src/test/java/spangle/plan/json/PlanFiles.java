@@ -41,6 +41,7 @@ public final class PlanFiles {
             .frozen(frozen)
             .announced(frozen)
             .scrapped("A", 3, 2, true)
+            .caged("B", 1)
             .retired("P09")
             .build();
     Plan plan =
