@@ -22,10 +22,11 @@ final class ReplanWords {
     text.append(
         String.format(
             Locale.ROOT,
-            "Version %s against %s: %s moved, %s, %s in another order%n",
+            "Version %s against %s: %s moved%s, %s, %s in another order%n",
             replan.version(),
             before,
             Say.count(changes.loadsMoved(), "load"),
+            changes.loadsDropped() > 0 ? ", " + changes.loadsDropped() + " dropped" : "",
             Say.count(changes.minutesMoved(), "minute"),
             Say.count(changes.coloursReordered(), "colour")));
     changes.held().forEach(h -> line(text, "! HOLD %s", h));
@@ -86,6 +87,7 @@ final class ReplanWords {
         .put("kept_version", replan.replanned().keptVersion())
         .put("at_min", replan.replanned().atMin())
         .put("loads_moved", replan.changes().loadsMoved())
+        .put("loads_dropped", replan.changes().loadsDropped())
         .put("minutes_moved", replan.changes().minutesMoved())
         .put("colours_reordered", replan.changes().coloursReordered())
         .put("changes", changes)

@@ -41,6 +41,7 @@ final class ChangeFinder {
   private final Tellers tellers;
   private final ChangeWords words;
   private final PieceFate fate;
+  private final RoomWords room;
   private final List<ChangeList.Line> lines = new ArrayList<>();
   private int moved;
   private long minutes;
@@ -59,6 +60,7 @@ final class ChangeFinder {
     this.tellers = new Tellers(start.week(), kept.brief(), old, now, plan.leftOut());
     this.words = new ChangeWords(brief, lots);
     this.fate = new PieceFate(kept, start, plan);
+    this.room = new RoomWords(kept.plan(), plan, brief);
   }
 
   private static void spots(Plan plan, Map<String, LoadMatch.Spot> into) {
@@ -164,8 +166,9 @@ final class ChangeFinder {
     boolean ovenOnly = stands && samePieces && ChangeWords.sameCarrier(was, is);
     tell.addAll(
         ovenOnly ? tellers.atTheMachine(is.load().lotIds()) : tellers.of(is.load().lotIds(), kind));
-    String forced = start.forced().getOrDefault(was.id(), "");
-    line(kind, is, before, after, samePieces ? reason(was) : forced, tell, version);
+    String why = samePieces ? reason(was) : start.forced().getOrDefault(was.id(), "");
+    boolean found = why.isEmpty() && kind == ChangeList.Kind.MOVED;
+    line(kind, is, before, after, found ? room.of(was, is) : why, tell, version);
   }
 
   /** What its pieces get now and did not before; empty where it is the same. */
@@ -204,7 +207,7 @@ final class ChangeFinder {
     for (PieceFlow.Flow flow : came) {
       String from =
           flow.load().isEmpty()
-              ? fate.whence(words.lot(flow.work()), flow.pieces())
+              ? sofar(fate.whence(words.lot(flow.work()), flow.pieces()))
               : "from " + flow.load();
       parts.add("more: " + words.pieces(flow.work(), flow.pieces()) + ", " + from);
     }
@@ -212,6 +215,13 @@ final class ChangeFinder {
       parts.add("less: " + words.pieces(flow.work(), flow.pieces()) + ", " + whereTo(flow));
     }
     return String.join("; ", parts);
+  }
+
+  /** Why pieces were on no load, so that nobody reads it as what they are now. */
+  private static String sofar(String whence) {
+    return whence.startsWith("held:") || whence.startsWith("left out:")
+        ? "until now " + whence
+        : whence;
   }
 
   private String whereTo(PieceFlow.Flow flow) {

@@ -21,6 +21,11 @@ public record ChangeList(
     held = List.copyOf(held);
   }
 
+  /** Loads whose pieces, all or some, are on no load any more. */
+  public int loadsDropped() {
+    return (int) lines.stream().filter(l -> l.kind() == Kind.DROPPED).count();
+  }
+
   /** What happened to it. */
   public enum Kind {
     /** Hangs already and waits longer. */
@@ -60,7 +65,7 @@ public record ChangeList(
    * @param what pieces in words
    * @param before old place and time
    * @param after new place and time, or why there is none
-   * @param reason why; empty where the search simply found better
+   * @param reason why: what forced it, or whose room it takes; empty where neither shows
    * @param tell who must be told
    * @param sheet letter of the sheet that is valid now; empty where the old sheet stays
    * @param startMin when it starts now, or did before; for pieces on no load, the minute of the

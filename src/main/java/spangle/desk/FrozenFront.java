@@ -331,11 +331,11 @@ final class FrozenFront {
 
   private static String otherwise(Lot was, Lot is) {
     if (was.finish().equals(is.finish()) && !was.visits().equals(is.visits())) {
-      return "its minutes at the stations are others now";
+      return "it takes other minutes at its stations now";
     }
     return was.finish().name().equals(is.finish().name())
-        ? "its pieces have to be worked otherwise now"
-        : "its pieces have to be worked otherwise now: " + is.finish().name();
+        ? "its pieces need other work now"
+        : "its pieces need other work now: " + is.finish().name();
   }
 
   private boolean material(Lot lot) {

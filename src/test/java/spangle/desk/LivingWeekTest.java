@@ -165,6 +165,10 @@ class LivingWeekTest {
   private void rejectedCovers() {
     week.event("when: mon 14:20, what: as-planned");
     ReplanDesk.Rest calm = week.heard("mon 14:20");
+    // The missing hundred have come by now: nobody reads that they still are held.
+    assertThat(calm.changes().lines())
+        .noneMatch(l -> l.after().contains("more:") && l.after().contains(", held: "))
+        .anyMatch(l -> l.after().contains(", until now held: 100 pieces"));
     PieceCount done =
         calm.start().state().pieces().stream()
             .filter(p -> p.done() >= 12 && isPowder(p))
