@@ -78,6 +78,7 @@ final class CompareCommand implements Callable<Integer> {
             .filter(b -> !b.verdict().equals("same"))
             .map(Balance::words)
             .toList());
+    section(out, "Kits", difference.kits());
     parts(
         out,
         "Late with the second plan, not with the first",
@@ -85,7 +86,6 @@ final class CompareCommand implements Callable<Integer> {
         c -> c.lateNow() && !c.lateBefore());
     parts(out, "No longer late", difference, c -> !c.lateNow() && c.lateBefore());
     parts(out, "Late with both", difference, c -> c.lateNow() && c.lateBefore());
-    section(out, "Kits", difference.kits());
     Predicate<PartChange> inTime = c -> !c.lateNow() && !c.lateBefore();
     if (all) {
       parts(out, "In time with both", difference, inTime);

@@ -107,13 +107,16 @@ public final class PlanCompare {
     after
         .overlay()
         .flatMap(OverlayDigest::startedFrom)
-        .filter(start -> !start.same())
         .ifPresent(
             start ->
                 words.add(
-                    "the search of the second plan started from plan "
-                        + start.version()
-                        + " of the week and went on: it may be better for that alone"));
+                    start.same()
+                        ? "the overlay changes nothing a plan depends on: the second plan is plan "
+                            + start.version()
+                            + " of the week"
+                        : "the search of the second plan started from plan "
+                            + start.version()
+                            + " of the week and went on: it may be better for that alone"));
     Map<String, String> old = digests(before);
     Map<String, String> now = digests(after);
     TreeSet<String> files = new TreeSet<>(old.keySet());

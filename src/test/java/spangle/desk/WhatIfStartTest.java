@@ -76,6 +76,10 @@ class WhatIfStartTest {
                 "A", PlanShelf.sha256(week.resolve("plan").resolve("plan.json")), true));
     assertThat(said)
         .contains("What if: the overlay changes nothing a plan depends on: this is plan A");
+    assertThat(PlanCompare.of(base, whatIf).made())
+        .contains(
+            "the overlay changes nothing a plan depends on: the second plan is plan A of the week")
+        .noneMatch(w -> w.startsWith("the search"));
     run(0, "audit", temp.resolve("dearer.plan").toString());
   }
 
@@ -100,7 +104,8 @@ class WhatIfStartTest {
     assertThat(whatIf.overlay().orElseThrow().startedFrom().orElseThrow().same()).isFalse();
     assertThat(said).contains("What if: the search starts from plan A of the week");
     assertThat(PlanCompare.of(base, whatIf).made())
-        .anyMatch(w -> w.startsWith("the search of the second plan started from plan A"));
+        .anyMatch(w -> w.startsWith("the search of the second plan started from plan A"))
+        .noneMatch(w -> w.contains("changes nothing"));
   }
 
   @Test
