@@ -42,6 +42,7 @@ final class ChangeFinder {
   private final ChangeWords words;
   private final PieceFate fate;
   private final RoomWords room;
+  private final OutOfUse out;
   private final List<ChangeList.Line> lines = new ArrayList<>();
   private int moved;
   private long minutes;
@@ -61,6 +62,7 @@ final class ChangeFinder {
     this.words = new ChangeWords(brief, lots);
     this.fate = new PieceFate(kept, start, plan);
     this.room = new RoomWords(kept.plan(), plan, brief);
+    this.out = new OutOfUse(start.week().input().shop(), brief, start.state().atMin());
   }
 
   private static void spots(Plan plan, Map<String, LoadMatch.Spot> into) {
@@ -126,7 +128,7 @@ final class ChangeFinder {
           is,
           "finished " + DayWords.of(was.lastMin()),
           "finished " + DayWords.of(is.lastMin()),
-          recalled ? reason(is) : "it hangs and waits",
+          recalled ? reason(is) : "it hangs and waits" + out.before(is.batch(), is.load()),
           tellers.of(is.load().lotIds(), ChangeList.Kind.LATER),
           recalled ? version : "");
     }

@@ -307,13 +307,20 @@ final class FrozenFront {
         return Optional.of(gone(id));
       }
       if (!sameWork(was, is) || !is.machines().contains(batch.machineId())) {
-        return Optional.of(otherwise(was, is));
+        return Optional.of(new OtherWork(brief).words(was, is));
       }
       if (is.readyMin() > first) {
         return Optional.of("its pieces are not here in time");
       }
-      if (material(is)) {
-        return Optional.of("its " + is.finish().name() + " comes at another time");
+      Optional<Event> slip = slip(is);
+      if (slip.isPresent()) {
+        return Optional.of(
+            "its "
+                + is.finish().name()
+                + slip.get().figures().untilMin().stream()
+                    .mapToObj(until -> " comes " + DayWords.of(until) + " now")
+                    .findFirst()
+                    .orElse(" comes at another time"));
       }
       if (tooLow(is, batch)) {
         return Optional.of("the zinc stands too low to cover it");
@@ -329,19 +336,12 @@ final class FrozenFront {
         : "its pieces are not to be had, or not wanted any more";
   }
 
-  private static String otherwise(Lot was, Lot is) {
-    if (was.finish().equals(is.finish()) && !was.visits().equals(is.visits())) {
-      return "it takes other minutes at its stations now";
-    }
-    return was.finish().name().equals(is.finish().name())
-        ? "its pieces need other work now"
-        : "its pieces need other work now: " + is.finish().name();
-  }
-
-  private boolean material(Lot lot) {
+  /** The last report that its material slips. */
+  private Optional<Event> slip(Lot lot) {
     return news.stream()
-        .anyMatch(
-            e -> e.kind() == EventKind.SLIPPED && e.material().equals(lot.finish().materialId()));
+        .filter(
+            e -> e.kind() == EventKind.SLIPPED && e.material().equals(lot.finish().materialId()))
+        .reduce((earlier, later) -> later);
   }
 
   private boolean tooLow(Lot lot, PlannedBatch batch) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import spangle.intake.week.Maintenance;
 import spangle.intake.week.Shop;
 import spangle.intake.week.ShopLine;
@@ -15,11 +16,14 @@ import spangle.intake.week.StationUse;
 import spangle.plan.Brief;
 import spangle.plan.LineSpec;
 import spangle.plan.Lot;
+import spangle.plan.PlannedBatch;
+import spangle.plan.PlannedLoad;
 import spangle.plan.Visit;
 
 /** Stations, ovens and kettles that stand still now with all their places, and whom they hold. */
 final class OutOfUse {
   private final int endMin;
+  private final int atMin;
 
   /** The stop that lasts longest, by station. */
   private final Map<String, Maintenance> stops = new TreeMap<>();
@@ -34,6 +38,7 @@ final class OutOfUse {
    */
   OutOfUse(Shop shop, Brief brief, int atMin) {
     this.endMin = brief.horizonMin();
+    this.atMin = atMin;
     for (ShopLine line : shop.lines()) {
       for (StationUse use : line.stations()) {
         shop.maintenance().stream()
@@ -96,6 +101,20 @@ final class OutOfUse {
         .map(id -> names.getOrDefault(id, id))
         .forEach(said::add);
     return String.join(" and ", said);
+  }
+
+  /** What a load still has to pass and stands still, in words behind "it waits"; else nothing. */
+  String before(PlannedBatch batch, PlannedLoad load) {
+    Stream<String> ahead =
+        load.visits().stream()
+            .filter(v -> v.endMin() > atMin)
+            .map(PlannedLoad.PlannedVisit::stationId);
+    Stream<String> machine = batch.endMin() > atMin ? Stream.of(batch.machineId()) : Stream.empty();
+    return Stream.concat(ahead, machine)
+        .filter(stops::containsKey)
+        .findFirst()
+        .map(id -> " for " + words(id))
+        .orElse("");
   }
 
   private int machinesFrom(Lot lot) {

@@ -150,6 +150,9 @@ class LivingWeekTest {
                     .isEqualTo(before.getOrDefault(lot, 0) * (fixed.contains(lot) ? 1 : 2)));
     assertThat(rest.changes().lines())
         .anyMatch(l -> l.load().startsWith("Z") && l.tell().contains("kettle crew"));
+    assertThat(rest.changes().lines())
+        .extracting(ChangeList.Line::reason)
+        .anyMatch(why -> why.matches(".* takes longer now \\(\\d+ min for it, \\d+ before\\).*"));
   }
 
   private static Map<String, Integer> pickling(PlanFile plan) {
@@ -250,6 +253,12 @@ class LivingWeekTest {
     assertThat(rest.changes().held()).hasSize(inside.loads().size());
     assertThat(rest.changes().held())
         .allMatch(h -> h.contains("held until inspected") && h.contains(inside.machineId()));
+    assertThat(rest.changes().lines())
+        .filteredOn(l -> l.kind() == ChangeList.Kind.LATER)
+        .extracting(ChangeList.Line::reason)
+        .isNotEmpty()
+        .anyMatch(
+            why -> why.contains("waits for ") && why.contains("(broken") && why.contains("12:00"));
     assertThat(week.plan().plan().batches())
         .filteredOn(b -> b.machineId().equals(inside.machineId()))
         .filteredOn(b -> !b.id().equals(inside.id()))

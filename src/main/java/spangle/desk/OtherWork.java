@@ -1,0 +1,64 @@
+package spangle.desk;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import spangle.plan.Brief;
+import spangle.plan.LineSpec;
+import spangle.plan.Lot;
+import spangle.plan.Visit;
+
+/** What is different about a lot that no longer needs the work it was planned for. */
+final class OtherWork {
+  private final Map<String, String> stations = new HashMap<>();
+
+  OtherWork(Brief brief) {
+    for (LineSpec line : brief.lines()) {
+      Stream.concat(line.before().stream(), line.after().stream())
+          .forEach(s -> stations.put(s.id(), s.name()));
+    }
+  }
+
+  /** In words; the two differ in finish or stays. */
+  String words(Lot was, Lot is) {
+    if (was.finish().equals(is.finish()) && !was.visits().equals(is.visits())) {
+      List<String> said = stays(was, is);
+      return said.isEmpty() ? "it goes through other stations now" : String.join(", ", said);
+    }
+    return was.finish().name().equals(is.finish().name())
+        ? "its pieces need other work now"
+        : "its pieces need other work now: " + is.finish().name();
+  }
+
+  private List<String> stays(Lot was, Lot is) {
+    Map<String, Long> before = minutes(was);
+    List<String> said = new ArrayList<>();
+    minutes(is)
+        .forEach(
+            (station, now) -> {
+              long then = before.getOrDefault(station, 0L);
+              if (now != then) {
+                said.add(
+                    stations.getOrDefault(station, station)
+                        + (now > then ? " takes longer now (" : " takes less time now (")
+                        + now
+                        + " min for it, "
+                        + then
+                        + " before)");
+              }
+            });
+    return said;
+  }
+
+  private static Map<String, Long> minutes(Lot lot) {
+    Map<String, Long> minutes = new LinkedHashMap<>();
+    for (Visit visit : lot.visits()) {
+      minutes.merge(
+          visit.stationId(), Math.round(visit.fixedMin() + visit.variableMin()), Long::sum);
+    }
+    return minutes;
+  }
+}
