@@ -56,7 +56,7 @@ final class TakenDownInTime implements LogRule {
       LogAudit.Case found, PlannedBatch batch, PlannedLoad load, Map<String, Lot> lots) {
     Optional<Event> down = Optional.empty();
     boolean begun = false;
-    int hungMin = Integer.MIN_VALUE;
+    int hungMin = 0;
     for (Event event : found.events()) {
       boolean counts = event.number() > found.keptKnows();
       if (!event.load().equals(load.id()) && !event.load().equals(batch.id())) {

@@ -245,6 +245,13 @@ class LogAuditTest {
         .containsExactly("was taken down although a station had begun with it");
     Said inTime = new Said().load(362, EventKind.HUNG, "P1").load(369, EventKind.TAKEN_DOWN, "P1");
     assertThat(audit(inTime, down(), anew, Map.of())).isEmpty();
+    // Nobody said when it was hung, only that all ran as planned.
+    Said asPlanned = new Said().asPlanned(362).load(369, EventKind.TAKEN_DOWN, "P1");
+    assertThat(audit(asPlanned, down(), anew, Map.of())).isEmpty();
+    Said tooLate = new Said().asPlanned(362).load(370, EventKind.TAKEN_DOWN, "P1");
+    assertThat(audit(tooLate, down(), anew, Map.of()))
+        .extracting(Finding::rule)
+        .containsExactly("taken-down-in-time");
     // Its old number is on no sheet any more.
     Plan same = PlanFixtures.plan(simpleBake("oven-1 #2", "P1", 460, "A"), SECOND);
     assertThat(audit(inTime, down(), same, Map.of()))
