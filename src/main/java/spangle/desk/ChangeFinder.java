@@ -136,7 +136,9 @@ final class ChangeFinder {
 
   private String reason(LoadMatch.Spot was) {
     String forced = start.forced().get(was.id());
-    return forced != null ? forced : start.reasons().getOrDefault(was.id(), "");
+    return forced != null
+        ? forced + "; its sheet is out, take it back"
+        : start.reasons().getOrDefault(was.id(), "");
   }
 
   /** A load that is still there: elsewhere, with other pieces, on another carrier, or as it was. */
