@@ -19,7 +19,6 @@ import spangle.plan.clock.Batch;
 import spangle.plan.clock.Floor;
 import spangle.plan.clock.LineFacts;
 import spangle.plan.clock.LinePlan;
-import spangle.plan.clock.Load;
 import spangle.plan.clock.LotFacts;
 import spangle.plan.clock.MachineFacts;
 import spangle.plan.clock.Row;
@@ -260,7 +259,7 @@ public final class Inserter {
     int there = there(week, lot);
     for (int m = 0; m < rowsNow.size(); m++) {
       if ((lot.machines >>> m & 1) != 0) {
-        OneRow row = new OneRow(week, lot, line, line.machines[m], rowsNow.row(m), pledges, ways);
+        OneRow row = new OneRow(week, lot, line.machines[m], rowsNow.row(m), pledges, ways);
         row.tryAll(there);
       }
     }
@@ -280,9 +279,9 @@ public final class Inserter {
   private final class OneRow {
     private final WeekPlan week;
     private final LotFacts lot;
-    private final LineFacts line;
     private final MachineFacts machine;
     private final Row row;
+    private final LotSeats seats;
     private final Pledges pledges;
     private final List<Way> ways;
     private int bestEnd = Integer.MAX_VALUE;
@@ -290,16 +289,15 @@ public final class Inserter {
     OneRow(
         WeekPlan week,
         LotFacts lot,
-        LineFacts line,
         MachineFacts machine,
         Row row,
         Pledges pledges,
         List<Way> ways) {
       this.week = week;
       this.lot = lot;
-      this.line = line;
       this.machine = machine;
       this.row = row;
+      this.seats = new LotSeats(floor, hanging, lot, machine);
       this.pledges = pledges;
       this.ways = ways;
     }
@@ -310,81 +308,19 @@ public final class Inserter {
         if (before / SAME_MIN > Math.max(soonEnough, bestEnd) / SAME_MIN) {
           break;
         }
-        if (k < row.size()) {
-          joinAt(k, there);
+        if (k < row.size() && row.runs(k) && row.end(k) >= there) {
+          for (Batch batch : seats.joining(row.batch(k))) {
+            attempt(k, 1, batch);
+          }
         }
         // A batch that would be over before the lot is there need not wait behind it.
         boolean room = k == row.size() || !row.runs(k) || row.end(k) > there;
         if (room) {
-          for (Batch batch : fresh(k)) {
+          for (Batch batch : seats.alone(row, k)) {
             attempt(k, 0, batch);
           }
         }
       }
-    }
-
-    /** Onto a load that is there already, or as one more load of its batch. */
-    private void joinAt(int k, int there) {
-      Batch batch = row.batch(k);
-      if (!row.runs(k) || row.end(k) < there || batch.frozen.isPresent()) {
-        return;
-      }
-      for (int i = 0; i < batch.loads.length; i++) {
-        Optional<Load> joined = hanging.join(batch.loads[i], lot.index);
-        if (joined.isPresent()) {
-          offer(k, batch.replacing(i, joined.get()));
-        }
-      }
-      for (int choice = 0; choice < lot.carriers.length; choice++) {
-        Load load = floor.single(lot.index, choice);
-        if (batch.takes(load, machine)) {
-          offer(k, batch.with(load));
-          return;
-        }
-      }
-    }
-
-    private void offer(int k, Batch batch) {
-      if (batch.mayRunOn(machine)) {
-        attempt(k, 1, batch);
-      }
-    }
-
-    /** As a batch of its own: at the quickest setting, and at those of its neighbours. */
-    private List<Batch> fresh(int k) {
-      Set<Integer> settings = new LinkedHashSet<>();
-      settings.add(quickest());
-      if (k > 0) {
-        settings.add(row.batch(k - 1).setting);
-      } else {
-        settings.add(machine.spec.initialSetting());
-      }
-      if (k < row.size()) {
-        settings.add(row.batch(k).setting);
-      }
-      List<Batch> batches = new ArrayList<>();
-      for (int setting : settings) {
-        for (int choice = 0; choice < Math.min(2, lot.carriers.length); choice++) {
-          Load load = floor.single(lot.index, choice);
-          if (setting >= 0 && load.dwellMin[setting] >= 0) {
-            Batch batch = Batch.of(setting, load);
-            if (batch.mayRunOn(machine)) {
-              batches.add(batch);
-            }
-          }
-        }
-      }
-      return batches;
-    }
-
-    private int quickest() {
-      int best = -1;
-      for (int s = 0; s < line.settings; s++) {
-        if (lot.dwellMin[s] >= 0 && (best < 0 || lot.dwellMin[s] < lot.dwellMin[best])) {
-          best = s;
-        }
-      }
-      return best;
     }
 
     private void attempt(int k, int goes, Batch batch) {

@@ -2,6 +2,14 @@ package spangle.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static spangle.audit.LogCases.FIRST;
+import static spangle.audit.LogCases.KEPT;
+import static spangle.audit.LogCases.SECOND;
+import static spangle.audit.LogCases.audit;
+import static spangle.audit.LogCases.breaks;
+import static spangle.audit.LogCases.hung;
+import static spangle.audit.LogCases.keeps;
+import static spangle.audit.LogCases.now;
 import static spangle.plan.PlanFixtures.powderLot;
 import static spangle.plan.PlanFixtures.simpleBake;
 import static spangle.plan.PlanFixtures.yard;
@@ -10,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import spangle.plan.Brief;
-import spangle.plan.Caged;
 import spangle.plan.Finding;
 import spangle.plan.Plan;
 import spangle.plan.PlanFixtures;
@@ -21,60 +28,6 @@ import spangle.plan.event.ScrapOf;
 
 /** P1 hangs from 360 to 400, P2 from 420; the new plan is made at 410. */
 class LogAuditTest {
-  private static final PlannedBatch FIRST = simpleBake("oven-1 #1", "P1", 360, "A");
-  private static final PlannedBatch SECOND = simpleBake("oven-1 #2", "P2", 420, "B");
-  private static final Brief BEFORE = yard().lots(powderLot("A"), powderLot("B")).build();
-  private static final Plan KEPT = PlanFixtures.plan(FIRST, SECOND);
-  private static final int AT = 410;
-
-  private static List<Finding> audit(
-      Said said, Brief brief, Plan plan, Map<String, Integer> heldB) {
-    return audit(said, brief, plan, heldB, new LogAudit.Sheets("A", "B", Map.of()));
-  }
-
-  private static List<Finding> audit(
-      Said said, Brief brief, Plan plan, Map<String, Integer> heldB, LogAudit.Sheets sheets) {
-    return audit(
-        said, brief, plan, new LogAudit.PartOrder("job-A", "part-A", 4, Map.of()), heldB, sheets);
-  }
-
-  private static List<Finding> audit(
-      Said said,
-      Brief brief,
-      Plan plan,
-      LogAudit.PartOrder orderA,
-      Map<String, Integer> heldB,
-      LogAudit.Sheets sheets) {
-    return LogAudit.of(
-        new LogAudit.Case(
-            BEFORE,
-            KEPT,
-            0,
-            said.log(),
-            said.log().last(),
-            AT,
-            brief,
-            plan,
-            List.of(orderA, new LogAudit.PartOrder("job-B", "part-B", 4, heldB)),
-            sheets));
-  }
-
-  private static Brief now() {
-    return yard().lots(powderLot("A"), powderLot("B")).frozen(FIRST).build();
-  }
-
-  private static void keeps(Said said, Plan plan) {
-    assertThat(audit(said, now(), plan, Map.of())).isEmpty();
-  }
-
-  private static void breaks(String rule, Said said, Plan plan) {
-    assertThat(audit(said, now(), plan, Map.of())).extracting(Finding::rule).containsExactly(rule);
-  }
-
-  private static Said hung() {
-    return new Said().load(370, EventKind.HUNG, "P1");
-  }
-
   @Test
   void whatHangsKeepsItsPlaceAndMayOnlyBeLater() {
     keeps(hung(), KEPT);
@@ -122,100 +75,6 @@ class LogAuditTest {
         .containsExactly("4 ordered, 0 in lots, 0 held, 0 not arrived, 0 scrapped");
     assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of("vents", 4))).isEmpty();
     assertThat(audit(hung(), lost, PlanFixtures.plan(FIRST), Map.of("not-arrived", 4))).isEmpty();
-  }
-
-  @Test
-  void rejectedPiecesGoRoundOnce() {
-    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4);
-    breaks("rework-planned", said, KEPT);
-    Brief again =
-        yard()
-            .lots(
-                powderLot("A"), powderLot("B"), powderLot("job-A/part-A#r3").of("job-A", "part-A"))
-            .frozen(FIRST)
-            .build();
-    assertThat(audit(said, again, KEPT, Map.of())).isEmpty();
-    // More than were finished: the rejection does not count and nothing need go round.
-    keeps(hung().rejected(405, "job-B", "part-B", 2), KEPT);
-  }
-
-  private static List<Finding> coats(Said said, Brief brief, Plan plan, int most, int toStrip) {
-    Map<String, Integer> held = toStrip == 0 ? Map.of() : Map.of("rework-strip", toStrip);
-    List<Caged> cage = toStrip == 0 ? List.of() : List.of(new Caged("job-A", "part-A", toStrip));
-    return audit(
-        said,
-        caged(brief, cage),
-        plan,
-        new LogAudit.PartOrder("job-A", "part-A", 4, held, most),
-        Map.of(),
-        new LogAudit.Sheets("A", "B", Map.of()));
-  }
-
-  private static Brief caged(Brief b, List<Caged> cage) {
-    return new Brief(
-        b.name(),
-        b.monday(),
-        b.horizonMin(),
-        b.lines(),
-        b.carriers(),
-        b.lots(),
-        b.kits(),
-        b.supplies(),
-        b.goals(),
-        b.frozen(),
-        b.announced(),
-        b.baths(),
-        b.scrapped(),
-        cage,
-        b.retired());
-  }
-
-  /** Four rejected pieces wait to be stripped; the kits must not count on them. */
-  @Test
-  void whatWaitsInTheCageIsKeptOutOfTheKits() {
-    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4, 1);
-    LogAudit.PartOrder part =
-        new LogAudit.PartOrder("job-A", "part-A", 4, Map.of("rework-strip", 4), 1);
-    LogAudit.Sheets sheets = new LogAudit.Sheets("A", "B", Map.of());
-    List<Caged> four = List.of(new Caged("job-A", "part-A", 4));
-    assertThat(audit(said, caged(now(), four), KEPT, part, Map.of(), sheets)).isEmpty();
-    assertThat(audit(said, now(), KEPT, part, Map.of(), sheets))
-        .extracting(Finding::words)
-        .containsExactly(
-            "4 rejected pieces wait to be stripped or for a gate, 0 are kept out of the kits");
-  }
-
-  /** P1 is done and all its four pieces are rejected with their first coat: event 3. */
-  @Test
-  void noPieceGetsMoreCoatsThanItMayBear() {
-    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4, 1);
-    Brief over = withRework("job-A/part-A#r3");
-    assertThat(coats(said, over, KEPT, 2, 0)).isEmpty();
-    assertThat(coats(said, over, KEPT, 1, 4))
-        .extracting(Finding::rule, Finding::subject)
-        .containsExactly(tuple("coats-counted", "job-A/part-A#r3"));
-    // What bears all it may is held until it is stripped, and then planned under that event.
-    assertThat(coats(said, now(), KEPT, 1, 4)).isEmpty();
-    assertThat(coats(said, now(), KEPT, 1, 0))
-        .extracting(Finding::rule)
-        .containsExactly("rework-planned");
-    Said bare = said.stripped(407, "job-A", "part-A", 4);
-    Brief anew = withRework("job-A/part-A#r4");
-    assertThat(coats(bare, anew, KEPT, 1, 0)).isEmpty();
-    assertThat(coats(bare, anew, KEPT, 1, 4))
-        .extracting(Finding::words)
-        .containsExactly(
-            "0 or 4 rejected pieces bear all the coats they may, 4 wait to be stripped, 4 are planned"
-                + " again");
-    // Three more than were finished: one of the reports is refused, whole, and it may be either.
-    Said twice = said.rejected(406, "job-A", "part-A", 3, 1);
-    assertThat(coats(twice, now(), KEPT, 1, 4)).isEmpty();
-    assertThat(coats(twice, now(), KEPT, 1, 3)).isEmpty();
-    assertThat(coats(twice, now(), KEPT, 1, 5))
-        .extracting(Finding::words)
-        .containsExactly(
-            "0 or 3 or 4 or 7 rejected pieces bear all the coats they may, 5 wait to be stripped, 0"
-                + " are planned again");
   }
 
   private static Brief down() {
@@ -309,70 +168,6 @@ class LogAuditTest {
             .scrapped(405, "job-B", "part-B", 9, ScrapOf.WAITING)
             .struck(406, 3),
         KEPT);
-  }
-
-  /** P1 is done and its four pieces are rejected with their first coat. */
-  @Test
-  void rejectedPiecesThatAreScrappedGoRoundNoMore() {
-    Said said =
-        hung()
-            .load(401, EventKind.DONE, "P1")
-            .rejected(405, "job-A", "part-A", 4, 1)
-            .scrapped(406, "job-A", "part-A", 4, ScrapOf.REJECTED);
-    Brief gone =
-        yard().lots(powderLot("A"), powderLot("B")).frozen(FIRST).scrapped("A", 4, 4, true).build();
-    assertThat(coats(said, gone, KEPT, 2, 0)).isEmpty();
-    assertThat(coats(said, gone, KEPT, 1, 0)).isEmpty();
-    assertThat(coats(said, gone, KEPT, 1, 4))
-        .extracting(Finding::words)
-        .containsExactly(
-            "0 or 4 rejected pieces bear all the coats they may, 4 wait to be stripped, 0 are planned"
-                + " again, 4 are scrapped");
-    assertThat(coats(said, withRework("job-A/part-A#r3"), KEPT, 2, 0))
-        .extracting(Finding::rule)
-        .containsExactly("scrap-as-reported");
-    Brief twice =
-        yard()
-            .lots(
-                powderLot("A"), powderLot("B"), powderLot("job-A/part-A#r3").of("job-A", "part-A"))
-            .frozen(FIRST)
-            .scrapped("A", 4, 4, true)
-            .build();
-    assertThat(coats(said, twice, KEPT, 2, 0))
-        .extracting(Finding::rule)
-        .containsExactly("rework-planned");
-  }
-
-  @Test
-  void rejectedPiecesHangByThemselves() {
-    Said said = hung().load(401, EventKind.DONE, "P1").rejected(405, "job-A", "part-A", 4, 1);
-    Brief over = withRework("job-A/part-A#r3");
-    Plan apart =
-        PlanFixtures.plan(FIRST, SECOND, simpleBake("oven-1 #3", "P3", 480, "job-A/part-A#r3"));
-    assertThat(coats(said, over, apart, 2, 0)).isEmpty();
-    Plan mixed =
-        PlanFixtures.plan(
-            FIRST,
-            PlanFixtures.bake(
-                "oven-1 #2",
-                "oven-1",
-                0,
-                435,
-                455,
-                PlanFixtures.load("P2", "rack", "B", "job-A/part-A#r3")
-                    .visit("hang", 420, 430)
-                    .visit("booth", 430, 435)
-                    .visit("unload", 455, 460)));
-    assertThat(coats(said, over, mixed, 2, 0))
-        .extracting(Finding::rule, Finding::subject)
-        .containsExactly(tuple("coats-counted", "P2"));
-  }
-
-  private static Brief withRework(String id) {
-    return yard()
-        .lots(powderLot("A"), powderLot("B"), powderLot(id).of("job-A", "part-A"))
-        .frozen(FIRST)
-        .build();
   }
 
   @Test
