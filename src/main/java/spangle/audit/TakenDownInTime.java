@@ -65,7 +65,8 @@ final class TakenDownInTime implements LogRule {
       if (event.kind() == EventKind.TAKEN_DOWN && counts) {
         down = Optional.of(event);
       } else if (event.kind() == EventKind.STARTED || event.kind() == EventKind.DONE) {
-        begun = true;
+        // What is reported of it once it is down is refused.
+        begun |= down.isEmpty();
       } else if (event.kind() == EventKind.HUNG) {
         hungMin = Math.max(hungMin, event.atMin());
       }
@@ -80,15 +81,18 @@ final class TakenDownInTime implements LogRule {
     if (second) {
       return Optional.of("was taken down although the step before it had begun");
     }
-    boolean broken = found.events().stream().anyMatch(e -> e.kind() == EventKind.BROKEN);
-    if (begun || (!broken && next(batch, load, hungMin) <= down.get().atMin())) {
+    if (begun || begunWith(found, batch, load, hungMin, down.get().atMin())) {
       return Optional.of("was taken down although a station had begun with it");
     }
     return Optional.empty();
   }
 
-  /** When the station after the hanging begins, so much later as it was hung later. */
-  private static int next(PlannedBatch batch, PlannedLoad load, int hungMin) {
+  /**
+   * Whether the station after the hanging had begun, so much later as it was hung later. Where that
+   * station was reported broken before, nobody can say.
+   */
+  private static boolean begunWith(
+      LogAudit.Case found, PlannedBatch batch, PlannedLoad load, int hungMin, int atMin) {
     int hung = Integer.MAX_VALUE;
     int hungBy = batch.startMin();
     for (PlannedLoad.PlannedVisit visit : load.visits()) {
@@ -97,12 +101,19 @@ final class TakenDownInTime implements LogRule {
         hungBy = visit.endMin();
       }
     }
+    String station = batch.machineId();
     int next = batch.startMin();
     for (PlannedLoad.PlannedVisit visit : load.visits()) {
-      if (visit.startMin() > hung) {
-        next = Math.min(next, visit.startMin());
+      if (visit.startMin() > hung && visit.startMin() < next) {
+        next = visit.startMin();
+        station = visit.stationId();
       }
     }
-    return next + Math.max(0, hungMin - hungBy);
+    String first = station;
+    boolean broken =
+        found.events().stream()
+            .filter(e -> e.kind() == EventKind.BROKEN && e.atMin() <= atMin)
+            .anyMatch(e -> e.station().equals(first));
+    return !broken && next + Math.max(0, hungMin - hungBy) <= atMin;
   }
 }

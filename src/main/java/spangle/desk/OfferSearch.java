@@ -189,7 +189,7 @@ final class OfferSearch {
     }
     Promise.Offer sure =
         maker.offer(Freedom.NOTHING_MOVES, longer, then.get(), ids(next), jobs, ordered);
-    if (!sound(sure)) {
+    if (!sure.findings().isEmpty()) {
       lacking.add("no plan that keeps every rule was found from the announced one");
       return;
     }

@@ -111,6 +111,30 @@ class LogAuditTest {
     assertThat(audit(tooLate, down(), anew, Map.of()))
         .extracting(Finding::rule)
         .containsExactly("taken-down-in-time");
+    // Another station was broken, or this one later: neither held it up.
+    Said elsewhere =
+        new Said()
+            .load(362, EventKind.HUNG, "P1")
+            .broken(363, "oven-2", 500)
+            .load(370, EventKind.TAKEN_DOWN, "P1")
+            .broken(380, "booth", 500);
+    assertThat(audit(elsewhere, down(), anew, Map.of()))
+        .extracting(Finding::rule)
+        .contains("taken-down-in-time");
+    Said held =
+        new Said()
+            .load(362, EventKind.HUNG, "P1")
+            .broken(363, "booth", 500)
+            .load(375, EventKind.TAKEN_DOWN, "P1");
+    assertThat(audit(held, down(), PlanFixtures.plan(SECOND), Map.of()))
+        .extracting(Finding::rule)
+        .doesNotContain("taken-down-in-time");
+    Said reportedAfter =
+        new Said()
+            .load(362, EventKind.HUNG, "P1")
+            .load(369, EventKind.TAKEN_DOWN, "P1")
+            .load(371, EventKind.STARTED, "P1");
+    assertThat(audit(reportedAfter, down(), anew, Map.of())).isEmpty();
     // Its old number is on no sheet any more.
     Plan same = PlanFixtures.plan(simpleBake("oven-1 #2", "P1", 460, "A"), SECOND);
     assertThat(audit(inTime, down(), same, Map.of()))

@@ -1,6 +1,9 @@
 package spangle.plan.event;
 
+import java.util.stream.Stream;
 import spangle.equipment.Span;
+import spangle.plan.Brief;
+import spangle.plan.StationSpec;
 
 /**
  * A station that is out of use.
@@ -14,6 +17,20 @@ public record Down(String stationId, int fromMin, int untilMin, int places) {
   /** The stretch of it before the end of a plan. */
   public Span span(int horizonMin) {
     return new Span(fromMin, Math.max(fromMin, Math.min(untilMin, horizonMin)));
+  }
+
+  /** Whether that place of the station is among those out of use, counted from 1. */
+  boolean shuts(Brief brief, int place) {
+    return places == 0 || place > alike(brief) - places;
+  }
+
+  private int alike(Brief brief) {
+    return brief.lines().stream()
+        .flatMap(l -> Stream.concat(l.before().stream(), l.after().stream()))
+        .filter(s -> s.id().equals(stationId))
+        .mapToInt(StationSpec::alike)
+        .findFirst()
+        .orElse(1);
   }
 
   /** Whether a stay touches it. */

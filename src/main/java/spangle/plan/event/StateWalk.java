@@ -17,7 +17,6 @@ import spangle.plan.LoadTimes;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
-import spangle.plan.StationSpec;
 
 /** Walks through the events in order of time. */
 final class StateWalk {
@@ -360,19 +359,6 @@ final class StateWalk {
     return LoadTimes.first(batch, load) < now ? Stage.HUNG : Stage.PLANNED;
   }
 
-  private static int partOf(Down down) {
-    return down.places() == 0 ? Integer.MAX_VALUE / 2 : down.places();
-  }
-
-  private int alike(String station) {
-    return brief.lines().stream()
-        .flatMap(l -> Stream.concat(l.before().stream(), l.after().stream()))
-        .filter(s -> s.id().equals(station))
-        .mapToInt(StationSpec::alike)
-        .findFirst()
-        .orElse(1);
-  }
-
   private boolean wasInTheWay(PlannedBatch batch, PlannedLoad load, int now) {
     for (Down each : down) {
       if (each.stationId().equals(batch.machineId())
@@ -382,7 +368,7 @@ final class StateWalk {
       }
       for (PlannedLoad.PlannedVisit visit : load.visits()) {
         if (each.stationId().equals(visit.stationId())
-            && visit.place() > alike(visit.stationId()) - partOf(each)
+            && each.shuts(brief, visit.place())
             && visit.startMin() < now
             && each.touches(visit.startMin(), visit.endMin())) {
           return true;

@@ -38,7 +38,8 @@ final class TakingDown {
     brief.lots().forEach(l -> l.after().ifPresent(c -> stepBefore.put(l.id(), c.lotId())));
   }
 
-  private record Stay(String station, int startMin) {}
+  /** A stay still to come; an oven or kettle has one place. */
+  private record Stay(String station, int place, int startMin) {}
 
   /** Why it cannot be, in words; empty where it can. */
   String against(Event event, LoadState state, List<Down> down) {
@@ -90,14 +91,16 @@ final class TakingDown {
     int hungBy = visits.isEmpty() ? batch.startMin() : visits.get(0).endMin();
     int late = Math.max(0, state.hungMin().orElse(hungBy) - hungBy);
     List<Stay> stays = new ArrayList<>();
-    visits.stream().skip(1).forEach(v -> stays.add(new Stay(v.stationId(), v.startMin() + late)));
-    stays.add(new Stay(batch.machineId(), batch.startMin() + late));
+    visits.stream()
+        .skip(1)
+        .forEach(v -> stays.add(new Stay(v.stationId(), v.place(), v.startMin() + late)));
+    stays.add(new Stay(batch.machineId(), 1, batch.startMin() + late));
     stays.sort(Comparator.comparingInt(Stay::startMin));
     Stay first = stays.get(0);
     int begins = first.startMin();
     for (Down each : down) {
       boolean stands = each.fromMin() <= begins && begins < each.untilMin();
-      if (each.stationId().equals(first.station()) && stands) {
+      if (each.stationId().equals(first.station()) && each.shuts(brief, first.place()) && stands) {
         begins = each.untilMin();
       }
     }

@@ -9,6 +9,7 @@ import spangle.plan.Brief;
 import spangle.plan.Plan;
 import spangle.plan.PlanFixtures;
 import spangle.plan.Scrapped;
+import spangle.plan.StationSpec;
 
 /**
  * Two loads of four pieces each: P1 hangs 360-370, booth to 375, oven 375-395, off 400; P2 forty
@@ -181,6 +182,29 @@ class WeekStateTest {
             .broken(365, "booth", 390)
             .load(385, EventKind.TAKEN_DOWN, "P1");
     assertThat(at(386, broken).takenDown()).containsExactly("P1");
+    // Of two booths the other one is out: P1 has been in the first.
+    Brief booths =
+        PlanFixtures.yard()
+            .lots(powderLot("A"), powderLot("B"))
+            .station(
+                "booth",
+                s ->
+                    new StationSpec(
+                        s.id(),
+                        s.name(),
+                        2,
+                        s.calendar(),
+                        s.setups(),
+                        s.initialState(),
+                        s.longestWaitAfterMin()))
+            .build();
+    Said other =
+        new Said()
+            .load(362, EventKind.HUNG, "P1")
+            .placesOut(365, "booth", 1)
+            .load(373, EventKind.TAKEN_DOWN, "P1");
+    assertThat(WeekState.of(booths, PLAN, other.log(), 0, 380).takenDown()).isEmpty();
+    assertThat(at(380, other).takenDown()).as("the only booth is out").containsExactly("P1");
     Said repaired =
         new Said()
             .load(362, EventKind.HUNG, "P1")
