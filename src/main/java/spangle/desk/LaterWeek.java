@@ -58,7 +58,11 @@ final class LaterWeek {
               m -> m.during(joined(m.calendar(), later.get(m.id()), end))));
     }
     int until = Math.max(end, longer.horizonMin());
-    return BriefChange.made(brief, until, lines, brief.carriers(), lots, brief.supplies())
+    return BriefChange.of(brief)
+        .horizonMin(until)
+        .lines(lines)
+        .lots(lots)
+        .made()
         .with(baths(brief, longer));
   }
 

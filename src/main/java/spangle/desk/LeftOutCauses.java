@@ -210,21 +210,14 @@ final class LeftOutCauses {
     Optional<Supply> own = brief.supplyOf(lot.finish());
     List<Supply.Arrival> come = List.of(new Supply.Arrival(fromMin, PLENTY, ""));
     Brief empty =
-        new Brief(
-            brief.name(),
-            brief.monday(),
-            brief.horizonMin(),
-            brief.lines(),
-            brief.carriers(),
-            brief.lots(),
-            brief.kits(),
-            brief.supplies().stream()
-                .map(s -> Optional.of(s).equals(own) ? s.with(come) : s)
-                .toList(),
-            brief.goals(),
-            List.of(),
-            List.of(),
-            brief.baths());
+        BriefChange.of(brief)
+            .supplies(
+                brief.supplies().stream()
+                    .map(s -> Optional.of(s).equals(own) ? s.with(come) : s)
+                    .toList())
+            .frozen(List.of())
+            .announced(List.of())
+            .made();
     Plan nothing = new Plan(List.of(), List.of(), plan.figures(), plan.solve());
     List<String> legs = new ArrayList<>(List.of(lot.id()));
     for (Optional<Chain> before = lot.after(); before.isPresent(); ) {

@@ -101,22 +101,12 @@ final class OfferSearch {
     all.addAll(wanted);
     boolean boxesKept = b.supplies().stream().anyMatch(s -> !s.keptLot().isEmpty());
     List<Supply> stock = underWay || boxesKept ? b.supplies() : week.brief().supplies();
-    return new Brief(
-        b.name(),
-        b.monday(),
-        b.horizonMin(),
-        underWay ? b.lines() : week.brief().lines(),
-        underWay ? b.carriers() : week.brief().carriers(),
-        all,
-        b.kits(),
-        Reorder.with(ordered, stock),
-        b.goals(),
-        b.frozen(),
-        b.announced(),
-        b.baths(),
-        b.scrapped(),
-        b.caged(),
-        b.retired());
+    return BriefChange.of(b)
+        .lines(underWay ? b.lines() : week.brief().lines())
+        .carriers(underWay ? b.carriers() : week.brief().carriers())
+        .lots(all)
+        .supplies(Reorder.with(ordered, stock))
+        .made();
   }
 
   private static List<String> ids(List<Lot> lots) {

@@ -159,8 +159,7 @@ final class OvertimeHours {
                   s -> s.during(with(s.calendar(), more.get(s.id()))),
                   m -> m.during(with(m.calendar(), more.get(m.id())))));
     }
-    return BriefChange.made(
-        brief, horizonMin, lines, brief.carriers(), brief.lots(), brief.supplies());
+    return BriefChange.of(brief).horizonMin(horizonMin).lines(lines).made();
   }
 
   /** By station: what is open in these stretches, and where nobody need be there, from then on. */

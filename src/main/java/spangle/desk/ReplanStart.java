@@ -105,24 +105,16 @@ record ReplanStart(
             .filter(p -> p.startMin() >= atMin)
             .filter(p -> p.loads().stream().allMatch(l -> known.containsAll(l.lotIds())))
             .toList();
-    return new Brief(
-        b.name(),
-        b.monday(),
-        b.horizonMin(),
-        b.lines().stream().map(l -> line(l, atMin)).toList(),
-        b.carriers(),
-        b.lots().stream()
-            .map(l -> fixed.contains(l.id()) ? l : LaterWeek.notBefore(l, atMin))
-            .toList(),
-        b.kits(),
-        b.supplies(),
-        b.goals(),
-        front.frozen(),
-        announced,
-        b.baths(),
-        b.scrapped(),
-        b.caged(),
-        retired);
+    return BriefChange.of(b)
+        .lines(b.lines().stream().map(l -> line(l, atMin)).toList())
+        .lots(
+            b.lots().stream()
+                .map(l -> fixed.contains(l.id()) ? l : LaterWeek.notBefore(l, atMin))
+                .toList())
+        .frozen(front.frozen())
+        .announced(announced)
+        .retired(retired)
+        .made();
   }
 
   private static LineSpec line(LineSpec line, int atMin) {

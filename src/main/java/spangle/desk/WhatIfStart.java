@@ -74,27 +74,10 @@ public record WhatIfStart(Optional<PlanFile> base, String sha256, String words) 
 
   /** Whether the overlay changes nothing the planner knows. */
   boolean same(Brief brief) {
-    return base.map(PlanFile::brief).filter(b -> b.equals(named(brief, b.name()))).isPresent();
-  }
-
-  /** The title of an overlay stands in the name and changes nothing. */
-  private static Brief named(Brief b, String name) {
-    return new Brief(
-        name,
-        b.monday(),
-        b.horizonMin(),
-        b.lines(),
-        b.carriers(),
-        b.lots(),
-        b.kits(),
-        b.supplies(),
-        b.goals(),
-        b.frozen(),
-        b.announced(),
-        b.baths(),
-        b.scrapped(),
-        b.caged(),
-        b.retired());
+    // The title of an overlay stands in the name and changes nothing.
+    return base.map(PlanFile::brief)
+        .filter(b -> b.equals(BriefChange.of(brief).name(b.name()).made()))
+        .isPresent();
   }
 
   /** The plan itself, where the overlay changes nothing. */
