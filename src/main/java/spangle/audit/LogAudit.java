@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Set;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
+import spangle.plan.Held;
 import spangle.plan.Plan;
+import spangle.plan.Scrapped;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventLog;
 
@@ -30,7 +32,7 @@ public final class LogAudit {
           new NothingInThePast());
 
   /** What stands among the gates and is none. */
-  private static final Set<String> NO_GATES = Set.of("not-arrived", "scrapped");
+  private static final Set<String> NO_GATES = Set.of(Held.NOT_ARRIVED, Scrapped.GATE);
 
   private LogAudit() {}
 
@@ -118,7 +120,7 @@ public final class LogAudit {
     /** Rejected pieces of which no lot is made: to be stripped, or behind a shut gate. */
     int heldInCage() {
       return held.entrySet().stream()
-          .filter(e -> e.getKey().startsWith("rework-") && !e.getKey().equals("rework-scrapped"))
+          .filter(e -> e.getKey().startsWith("rework-") && !Scrapped.gate(e.getKey()))
           .mapToInt(Map.Entry::getValue)
           .max()
           .orElse(0);
@@ -130,7 +132,7 @@ public final class LogAudit {
     }
 
     int notArrived() {
-      return held.getOrDefault("not-arrived", 0);
+      return held.getOrDefault(Held.NOT_ARRIVED, 0);
     }
   }
 

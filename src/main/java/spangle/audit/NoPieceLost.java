@@ -7,6 +7,7 @@ import java.util.Set;
 import spangle.plan.Lot;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
+import spangle.plan.event.ScrapOf;
 
 /** Ordered = in lots + held + not arrived + scrapped, for every part, unless it was cancelled. */
 final class NoPieceLost implements LogRule {
@@ -63,7 +64,7 @@ final class NoPieceLost implements LogRule {
     return found.events().stream()
         .filter(e -> e.kind() == EventKind.SCRAPPED && counted.contains(e.number()))
         .filter(e -> e.job().equals(part.jobId()) && e.part().equals(part.partId()))
-        .filter(e -> e.of().equals("rejected") == rejected)
+        .filter(e -> ScrapOf.REJECTED.in(e) == rejected)
         .mapToInt(e -> e.figures().count().orElse(0))
         .sum();
   }

@@ -11,8 +11,10 @@ import spangle.plan.FinishKind;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
+import spangle.plan.Scrapped;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
+import spangle.plan.event.LotNames;
 
 /** Rejected pieces are planned once more, as many as were rejected and no more. */
 final class ReworkPlanned implements LogRule {
@@ -48,7 +50,7 @@ final class ReworkPlanned implements LogRule {
   }
 
   private static String name(Event event) {
-    return event.job() + "/" + event.part() + "#r" + event.number();
+    return LotNames.reworkOf(event.job(), event.part(), event.number());
   }
 
   /** Pieces that go round again because of a report. */
@@ -138,7 +140,7 @@ final class ReworkPlanned implements LogRule {
   }
 
   private static int bare(LogAudit.Case found, LogAudit.PartOrder part, int event) {
-    String name = part.jobId() + "/" + part.partId() + "#r" + event;
+    String name = LotNames.reworkOf(part.jobId(), part.partId(), event);
     return found.brief().lots().stream()
         .filter(l -> l.leg() == 0)
         .filter(l -> l.id().equals(name) || l.id().matches("\\Q" + name + "\\E[-.].*"))
@@ -156,7 +158,7 @@ final class ReworkPlanned implements LogRule {
                         && p.partId().equals(event.part())
                         && (p.held().keySet().stream()
                                 .anyMatch(
-                                    g -> g.startsWith("rework-") && !g.equals("rework-scrapped"))
+                                    g -> g.startsWith("rework-") && !Scrapped.gate(g))
                             || found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, p))));
     return held || finishedAtLeast(found, event) < event.figures().count().orElse(0);
   }
@@ -212,10 +214,9 @@ final class ReworkPlanned implements LogRule {
     if (lot.finish().kind() == FinishKind.ZINC) {
       return 1;
     }
-    String start = lot.jobId() + "/" + lot.partId() + "#r";
     return found.events().stream()
         .filter(e -> e.kind() == EventKind.REJECTED)
-        .filter(e -> ofEvent(lot, start + e.number()))
+        .filter(e -> ofEvent(lot, LotNames.reworkOf(lot.jobId(), lot.partId(), e.number())))
         .mapToInt(e -> coats(e) + 1)
         .findFirst()
         .orElse(1);

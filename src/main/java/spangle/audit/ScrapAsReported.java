@@ -1,9 +1,7 @@
 package spangle.audit;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
@@ -11,6 +9,8 @@ import spangle.plan.PlannedLoad;
 import spangle.plan.Scrapped;
 import spangle.plan.event.Event;
 import spangle.plan.event.EventKind;
+import spangle.plan.event.LotNames;
+import spangle.plan.event.ScrapOf;
 
 /** Pieces are scrapped because the log says so, and every such report counts that can. */
 final class ScrapAsReported implements LogRule {
@@ -52,20 +52,20 @@ final class ScrapAsReported implements LogRule {
         && report.job().equals(scrapped.jobId())
         && report.part().equals(scrapped.partId())
         && report.figures().count().orElse(0) == scrapped.pieces()
-        && report.of().equals(scrapped.rejected() ? "rejected" : "waiting");
+        && (scrapped.rejected() ? ScrapOf.REJECTED : ScrapOf.WAITING).in(report);
   }
 
   /** Pieces that surely waited when it was made, other reports of scrap taken off. */
   private static int sure(LogAudit.Case found, Event report) {
     Set<String> untouched = untouched(found);
-    boolean rejected = report.of().equals("rejected");
+    boolean rejected = ScrapOf.REJECTED.in(report);
     int pieces = rejected ? surelyRejected(found, report) : 0;
     Set<String> seen = new HashSet<>();
     Set<String> chains = new HashSet<>();
     for (Lot lot : found.keptBrief().lots()) {
       if (lot.jobId().equals(report.job())
           && lot.partId().equals(report.part())
-          && again(lot) == rejected) {
+          && LotNames.rework(lot) == rejected) {
         seen.add(lot.id());
         boolean hangs = !untouched.contains(lot.id());
         if (rejected) {
@@ -74,13 +74,13 @@ final class ScrapAsReported implements LogRule {
           pieces += lot.pieces();
         }
         if (hangs) {
-          chains.add(chain(lot));
+          chains.add(LotNames.chain(lot));
         }
       }
     }
     for (Lot lot : found.keptBrief().lots()) {
       boolean own = seen.contains(lot.id()) && lot.leg() == 0 && !rejected;
-      pieces -= own && chains.contains(chain(lot)) ? lot.pieces() : 0;
+      pieces -= own && chains.contains(LotNames.chain(lot)) ? lot.pieces() : 0;
     }
     for (Event other : found.events()) {
       boolean known =
@@ -110,30 +110,21 @@ final class ScrapAsReported implements LogRule {
     return pieces;
   }
 
-  private static boolean again(Lot lot) {
-    return lot.id().startsWith(lot.jobId() + "/" + lot.partId() + "#r");
-  }
-
-  private static String chain(Lot lot) {
-    int dot = lot.id().indexOf('.', Math.max(0, lot.id().lastIndexOf('#')));
-    return dot < 0 ? lot.id() : lot.id().substring(0, dot);
-  }
-
   /** Lots of the plan before on loads of which no report can say that they hang, or on none. */
   private static Set<String> untouched(LogAudit.Case found) {
-    Map<String, String> touched = new HashMap<>();
+    Set<String> touched = new HashSet<>();
     for (PlannedBatch batch : found.kept().batches()) {
       for (PlannedLoad load : batch.loads()) {
         if (found.events().stream().anyMatch(e -> mayHang(e, batch, load))
             || found.keptBrief().frozen().stream().anyMatch(b -> b.id().equals(batch.id()))) {
-          load.lotIds().forEach(id -> touched.put(id, load.id()));
+          touched.addAll(load.lotIds());
         }
       }
     }
     Set<String> untouched = new HashSet<>();
     found.keptBrief().lots().stream()
         .map(Lot::id)
-        .filter(id -> !touched.containsKey(id))
+        .filter(id -> !touched.contains(id))
         .forEach(untouched::add);
     return untouched;
   }

@@ -25,7 +25,6 @@ import spangle.solve.Inserter;
  */
 final class LeftOutCauses {
   private static final String NO_TIME = Loss.NO_TIME.code();
-  private static final String HALF_ROUTE = "half-route";
 
   /** More kilograms or litres than any week draws. */
   private static final double PLENTY = 1e6;
@@ -75,7 +74,7 @@ final class LeftOutCauses {
       String words = "held by " + held.get() + (more ? "; besides, " + left.reason() : "");
       return new LeftOut(left.lotId(), LeftOut.OUT_OF_USE, words, left.earliestMin());
     }
-    if (left.code().equals(HALF_ROUTE) || left.code().equals(NO_TIME)) {
+    if (left.code().equals(LeftOut.HALF_ROUTE) || left.code().equals(NO_TIME)) {
       Optional<LeftOut> half = next(lot).flatMap(n -> half(left, n));
       return half.orElseGet(() -> left.code().equals(NO_TIME) ? late(left, lot) : left);
     }

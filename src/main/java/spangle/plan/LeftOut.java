@@ -18,6 +18,9 @@ public record LeftOut(String lotId, String code, String reason, OptionalInt earl
   /** Code of a lot whose station, oven or kettle stands still until the plan ends. */
   public static final String OUT_OF_USE = "out-of-use";
 
+  /** Code of a step that would be done for nothing: the one after it finds no place. */
+  public static final String HALF_ROUTE = "half-route";
+
   /** What must change before the lot can have a date; empty where it has one. */
   public String condition() {
     if (earliestMin.isPresent()) {
@@ -33,7 +36,7 @@ public record LeftOut(String lotId, String code, String reason, OptionalInt earl
       case "no-carrier" -> "it needs more carriers of its kind, or fewer pieces at a time";
       case "no-supply" -> "it waits until that is ordered and here";
       case "earlier-leg" -> "it can be had as soon as the step before it can";
-      case "half-route" -> "it can be had as soon as the step after it can";
+      case HALF_ROUTE -> "it can be had as soon as the step after it can";
       case "zinc-level" -> "it waits until the bath is filled up";
       case OUT_OF_USE ->
           "no date before that works again: report the repair, or when it is expected, and replan";

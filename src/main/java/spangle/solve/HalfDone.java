@@ -24,9 +24,6 @@ import spangle.plan.clock.WeekPlan;
  * ready again.
  */
 final class HalfDone {
-  /** Why the earlier step is left out. */
-  static final String CODE = "half-route";
-
   private final Floor floor;
   private final WeekClock clock;
   private final Map<String, LeftOut> outside;
@@ -69,7 +66,7 @@ final class HalfDone {
       if (plan.lotEnd(lot.after) >= 0 && chain.both()) {
         vain.add(lot.after);
         String id = chain.lotId();
-        outside.put(id, new LeftOut(id, CODE, words(lot.lot, chain, why), OptionalInt.empty()));
+        outside.put(id, new LeftOut(id, LeftOut.HALF_ROUTE, words(lot.lot, chain, why), OptionalInt.empty()));
         outside.putIfAbsent(lot.lot.id(), why);
       }
     }
@@ -78,7 +75,7 @@ final class HalfDone {
 
   private static String words(Lot next, Chain chain, LeftOut why) {
     String own = "\"" + next.finish().name() + "\" after it finds no place in the plan";
-    return why.code().equals(CODE)
+    return why.code().equals(LeftOut.HALF_ROUTE)
         ? own + ", nor what comes after that"
         : own
             + " ("

@@ -15,7 +15,7 @@ public enum ScrapOf {
   }
 
   /** Whether the event says so. */
-  boolean in(Event event) {
+  public boolean in(Event event) {
     return event.of().equals(word());
   }
 }
