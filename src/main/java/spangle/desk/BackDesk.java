@@ -82,7 +82,7 @@ public final class BackDesk {
 
   /** Loads the floor has taken up by the sheets of today that the earlier plan has otherwise. */
   private static List<String> against(PlanFile now, PlanFile then, EventLog log) {
-    int known = Reported.known(now, log);
+    int known = Heard.known(now, log);
     int last = Math.max(0, log.events().stream().mapToInt(e -> e.atMin()).max().orElse(0));
     WeekState state = WeekState.of(now.brief(), now.plan(), log, known, last);
     Map<String, Set<String>> before = new HashMap<>();

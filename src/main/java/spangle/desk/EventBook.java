@@ -165,8 +165,7 @@ public final class EventBook {
 
   private static List<WeekState.Refusal> refused(
       PlanFile file, EventLog log, EventLog all, int atMin) {
-    int known = file.replanned().map(r -> r.known(all)).orElse(0);
-    return WeekState.of(file.brief(), file.plan(), log, known, atMin).refused();
+    return WeekState.of(file.brief(), file.plan(), log, Heard.known(file, all), atMin).refused();
   }
 
   /** An earlier report that counted until now and would not beside this one. */

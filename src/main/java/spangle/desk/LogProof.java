@@ -63,7 +63,7 @@ final class LogProof {
               new LogAudit.Case(
                   kept.brief(),
                   kept.plan(),
-                  Reported.known(kept, input.get().events()),
+                  Heard.known(kept, input.get().events()),
                   input.get().events(),
                   from.events(),
                   from.atMin(),

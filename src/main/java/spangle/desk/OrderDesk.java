@@ -99,7 +99,7 @@ public final class OrderDesk {
       return refused(reading);
     }
     WeekInput input = reading.input().get();
-    List<Event> events = Reported.of(file, input.events(), Integer.MAX_VALUE).events();
+    List<Event> events = Heard.of(file, input.events(), Integer.MAX_VALUE).events();
     PreparedWeek prepared = BriefMaker.prepare(now(input, events));
     PreparedWeek asPlanned =
         new PreparedWeek(

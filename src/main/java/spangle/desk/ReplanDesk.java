@@ -276,7 +276,7 @@ public final class ReplanDesk {
     return new LogAudit.Case(
         kept.brief(),
         kept.plan(),
-        Reported.known(kept, input.events()),
+        Heard.known(kept, input.events()),
         input.events(),
         replanned.events(),
         replanned.atMin(),

@@ -61,9 +61,9 @@ record ReplanStart(
    * @param freezeUntilMin what begins before it stays where nothing stands against it
    */
   static ReplanStart of(WeekInput input, PlanFile kept, int atMin, int freezeUntilMin) {
-    Reported reported = Reported.of(kept, input.events(), atMin);
-    WeekState state = reported.state();
-    List<Event> events = reported.events();
+    Heard heard = Heard.of(kept, input.events(), atMin);
+    WeekState state = heard.state();
+    List<Event> events = heard.events();
     Happened happened = Happenings.of(input, events, atMin);
     Chains chains = new Chains(kept, state);
     Standing standing =
@@ -76,7 +76,7 @@ record ReplanStart(
             state.scrapped());
     PreparedWeek prepared = BriefMaker.prepare(happened.input(), standing);
     Brief now = BriefChange.lots(prepared.brief(), chains.withLost(prepared.brief().lots()));
-    int known = Reported.known(kept, input.events());
+    int known = Heard.known(kept, input.events());
     FrozenFront front = new FrozenFront(kept, now, state, events, known, atMin);
     front.freeze(freezeUntilMin);
     List<String> retired = new ArrayList<>(kept.brief().retired());

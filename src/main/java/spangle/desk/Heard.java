@@ -14,16 +14,16 @@ import spangle.plan.json.PlanFile;
  * @param state how far everything has come
  * @param events those that count: none that the state of the week refuses
  */
-record Reported(WeekState state, List<Event> events) {
-  Reported {
+record Heard(WeekState state, List<Event> events) {
+  Heard {
     events = List.copyOf(events);
   }
 
-  static Reported of(PlanFile plan, EventLog log, int atMin) {
+  static Heard of(PlanFile plan, EventLog log, int atMin) {
     WeekState state = WeekState.of(plan.brief(), plan.plan(), log, known(plan, log), atMin);
     Set<Integer> refused = new HashSet<>();
     state.refused().forEach(r -> refused.add(r.event().number()));
-    return new Reported(
+    return new Heard(
         state, log.until(atMin).stream().filter(e -> !refused.contains(e.number())).toList());
   }
 
