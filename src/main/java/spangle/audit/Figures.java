@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import spangle.plan.Brief;
 import spangle.plan.Goals;
 import spangle.plan.LeftOut;
 import spangle.plan.LineKind;
@@ -113,11 +114,11 @@ final class Figures {
     Map<String, String> likeness = new HashMap<>();
     view.brief().lots().forEach(lot -> likeness.put(lot.id(), lot.likeness()));
     int today =
-        view.brief().announced().stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / 1440;
+        view.brief().announced().stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / Brief.DAY_MIN;
     Map<String, Integer> weights = new HashMap<>();
     Map<List<String>, List<Place>> announced = new HashMap<>();
     for (PlannedBatch batch : view.brief().announced()) {
-      int weight = batch.startMin() / 1440 == today ? Goals.STICKY : 1;
+      int weight = batch.startMin() / Brief.DAY_MIN == today ? Goals.STICKY : 1;
       for (PlannedLoad load : batch.loads()) {
         List<String> work = work(load, likeness);
         announced.computeIfAbsent(work, w -> new ArrayList<>()).add(new Place(batch, load));

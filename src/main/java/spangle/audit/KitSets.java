@@ -6,11 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import spangle.plan.Brief;
 import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
-import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
 import spangle.plan.event.LotNames;
 
@@ -69,17 +67,7 @@ final class KitSets {
 
   /** The same if what hangs and what was announced runs as it stands in the brief. */
   static List<Count> announced(Brief brief) {
-    Map<String, Integer> ends = new HashMap<>();
-    Stream.concat(brief.frozen().stream(), brief.announced().stream())
-        .forEach(
-            batch ->
-                batch
-                    .loads()
-                    .forEach(
-                        load ->
-                            load.lotIds()
-                                .forEach(id -> ends.put(id, LoadTimes.last(batch, load)))));
-    return of(brief, ends);
+    return of(brief, brief.announcedEnds());
   }
 
   private static List<Count> of(Brief brief, Map<String, Integer> ends) {
@@ -125,7 +113,7 @@ final class KitSets {
         late,
         spread / kit.sets(),
         whole / kit.sets() * kit.weight(),
-        complete ? OptionalInt.of(end / 1440) : OptionalInt.empty());
+        complete ? OptionalInt.of(end / Brief.DAY_MIN) : OptionalInt.empty());
   }
 
   /** When each set has all its pieces of this line; -1 where they lie in the store already. */

@@ -3,11 +3,11 @@ package spangle.audit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import spangle.plan.Brief;
 
 /** Times and numbers as they are spoken in the shop. */
 final class Words {
   private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
-  private static final int DAY_MIN = 24 * 60;
 
   private Words() {}
 
@@ -18,9 +18,9 @@ final class Words {
     if (min < 0) {
       return min + " min";
     }
-    long week = min / (7L * DAY_MIN);
-    int day = (int) (min / DAY_MIN % 7);
-    long hour = min % DAY_MIN / 60;
+    long week = min / (7L * Brief.DAY_MIN);
+    int day = (int) (min / Brief.DAY_MIN % 7);
+    long hour = min % Brief.DAY_MIN / 60;
     String time = DAYS.get(day) + " " + two(hour) + ":" + two(min % 60);
     return week == 0 ? time : time + " of week " + (week + 1);
   }

@@ -17,15 +17,15 @@ import spangle.plan.event.LotNames;
 /** What a change list says of a load: when it hangs, where it goes, what is on it. */
 final class ChangeWords {
   private final Map<String, Lot> lots;
-  private final Map<String, String> machines = new HashMap<>();
+  private final Brief brief;
   private final Map<String, String> carriers = new HashMap<>();
   private final Map<String, List<String>> settings = new HashMap<>();
   private final Map<String, Lot> byWork = new HashMap<>();
 
   ChangeWords(Brief brief, Map<String, Lot> lots) {
+    this.brief = brief;
     this.lots = Map.copyOf(lots);
     for (LineSpec line : brief.lines()) {
-      line.machines().forEach(m -> machines.put(m.id(), m.name()));
       settings.put(line.id(), line.settings().stream().map(s -> s.name()).toList());
     }
     for (CarrierSpec carrier : brief.carriers()) {
@@ -48,7 +48,7 @@ final class ChangeWords {
     return "hang "
         + DayWords.of(spot.firstMin())
         + ", "
-        + machines.getOrDefault(spot.batch().machineId(), spot.batch().machineId())
+        + brief.placeName(spot.batch().machineId())
         + " "
         + DayWords.of(spot.batch().startMin());
   }

@@ -1,25 +1,19 @@
 package spangle.desk;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import spangle.plan.Brief;
-import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.Visit;
 
 /** What is different about a lot that no longer needs the work it was planned for. */
 final class OtherWork {
-  private final Map<String, String> stations = new HashMap<>();
+  private final Brief brief;
 
   OtherWork(Brief brief) {
-    for (LineSpec line : brief.lines()) {
-      Stream.concat(line.before().stream(), line.after().stream())
-          .forEach(s -> stations.put(s.id(), s.name()));
-    }
+    this.brief = brief;
   }
 
   /** In words; the two differ in finish or stays. */
@@ -42,7 +36,7 @@ final class OtherWork {
               long then = before.getOrDefault(station, 0L);
               if (now != then) {
                 said.add(
-                    stations.getOrDefault(station, station)
+                    brief.placeName(station)
                         + (now > then ? " takes longer now (" : " takes less time now (")
                         + now
                         + " min for it, "

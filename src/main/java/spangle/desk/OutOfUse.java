@@ -14,7 +14,6 @@ import spangle.intake.week.Shop;
 import spangle.intake.week.ShopLine;
 import spangle.intake.week.StationUse;
 import spangle.plan.Brief;
-import spangle.plan.LineSpec;
 import spangle.plan.Lot;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -22,13 +21,11 @@ import spangle.plan.Visit;
 
 /** Stations, ovens and kettles that stand still now with all their places, and whom they hold. */
 final class OutOfUse {
-  private final int endMin;
+  private final Brief brief;
   private final int atMin;
 
   /** The stop that lasts longest, by station. */
   private final Map<String, Maintenance> stops = new TreeMap<>();
-
-  private final Map<String, String> names = new TreeMap<>();
 
   /**
    * What stands still at a minute.
@@ -37,7 +34,7 @@ final class OutOfUse {
    * @param brief the same week
    */
   OutOfUse(Shop shop, Brief brief, int atMin) {
-    this.endMin = brief.horizonMin();
+    this.brief = brief;
     this.atMin = atMin;
     for (ShopLine line : shop.lines()) {
       for (StationUse use : line.stations()) {
@@ -46,11 +43,6 @@ final class OutOfUse {
             .filter(m -> m.span().startMin() <= atMin && m.span().endMin() > atMin)
             .forEach(m -> stops.merge(use.id(), m, OutOfUse::longer));
       }
-    }
-    for (LineSpec line : brief.lines()) {
-      line.before().forEach(s -> names.put(s.id(), s.name()));
-      line.after().forEach(s -> names.put(s.id(), s.name()));
-      line.machines().forEach(m -> names.put(m.id(), m.name()));
     }
   }
 
@@ -63,12 +55,12 @@ final class OutOfUse {
     Optional<String> station =
         lot.visits().stream()
             .map(Visit::stationId)
-            .filter(id -> shutUntil(id) >= endMin)
+            .filter(id -> shutUntil(id) >= brief.horizonMin())
             .findFirst()
             .map(this::words);
     return station.or(
         () ->
-            machinesFrom(lot) >= endMin
+            machinesFrom(lot) >= brief.horizonMin()
                 ? Optional.of(
                     String.join(" and ", lot.machines().stream().map(this::words).toList()))
                 : Optional.empty());
@@ -77,7 +69,7 @@ final class OutOfUse {
   /** Machines it might go in beside others, which stand still until the plan ends, in words. */
   Optional<String> narrows(Lot lot) {
     List<String> shut =
-        lot.machines().stream().filter(id -> shutUntil(id) >= endMin).map(this::words).toList();
+        lot.machines().stream().filter(id -> shutUntil(id) >= brief.horizonMin()).map(this::words).toList();
     return shut.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", shut));
   }
 
@@ -98,7 +90,7 @@ final class OutOfUse {
     List<String> said = new ArrayList<>();
     ids.stream()
         .filter(id -> shutUntil(id) == fromMin)
-        .map(id -> names.getOrDefault(id, id))
+        .map(brief::placeName)
         .forEach(said::add);
     return String.join(" and ", said);
   }
@@ -129,14 +121,14 @@ final class OutOfUse {
   private String words(String id) {
     Maintenance stop = stops.get(id);
     if (stop == null) {
-      return names.getOrDefault(id, id);
+      return brief.placeName(id);
     }
     String why = stop.why().isEmpty() ? "out of use" : stop.why();
     String end =
         stop.span().endMin() == Maintenance.NO_END
             ? "no end known"
             : "until " + DayWords.of(stop.span().endMin());
-    return names.getOrDefault(id, id)
+    return brief.placeName(id)
         + " ("
         + why
         + (why.contains(":") ? ", since " : " since ")

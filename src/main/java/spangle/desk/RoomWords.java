@@ -1,13 +1,10 @@
 package spangle.desk;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import spangle.plan.Brief;
-import spangle.plan.LineSpec;
 import spangle.plan.Plan;
 import spangle.plan.PlannedBatch;
 import spangle.plan.PlannedLoad;
@@ -17,18 +14,17 @@ import spangle.plan.PlannedLoad;
  * it stood. Only what the two plans show is said; where they show nothing, nothing is.
  */
 final class RoomWords {
+  /** So many loads are named; of more it is said how many. */
   private static final int NAMED = 3;
 
   private final Plan before;
   private final Plan after;
-  private final Map<String, String> machines = new TreeMap<>();
+  private final Brief brief;
 
   RoomWords(Plan before, Plan after, Brief brief) {
     this.before = before;
     this.after = after;
-    for (LineSpec line : brief.lines()) {
-      line.machines().forEach(m -> machines.put(m.id(), m.name()));
-    }
+    this.brief = brief;
   }
 
   /** Why it stands elsewhere than it did; empty where the plans do not show it. */
@@ -49,7 +45,7 @@ final class RoomWords {
         String machine = was.batch().machineId();
         return named(there)
             + (there.size() == 1 ? " is in " : " are in ")
-            + machines.getOrDefault(machine, machine)
+            + brief.placeName(machine)
             + " then";
       }
     }

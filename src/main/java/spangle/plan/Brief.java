@@ -1,8 +1,10 @@
 package spangle.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -42,6 +44,9 @@ public record Brief(
     List<Scrapped> scrapped,
     List<Caged> caged,
     List<String> retired) {
+  /** Minutes of a day of the week, from midnight to midnight. */
+  public static final int DAY_MIN = 24 * 60;
+
   /** Copies the lists. */
   public Brief {
     lines = List.copyOf(lines);
@@ -94,6 +99,13 @@ public record Brief(
     return startMin >= horizonMin;
   }
 
+  /** When each lot ends if what hangs and what was announced runs as it stands here, by lot. */
+  public Map<String, Integer> announcedEnds() {
+    List<PlannedBatch> batches = new ArrayList<>(frozen);
+    batches.addAll(announced);
+    return LoadTimes.lotEnds(batches);
+  }
+
   /** The same brief with what its baths must cover. */
   public Brief with(List<BathSpec> others) {
     return new Brief(
@@ -131,6 +143,25 @@ public record Brief(
             .filter(c -> c.jobId().equals(job) && c.partId().equals(part))
             .mapToInt(Caged::pieces)
             .sum();
+  }
+
+  /** Name of a station, oven or kettle; its id where no line has it. */
+  public String placeName(String id) {
+    for (LineSpec line : lines) {
+      for (MachineSpec machine : line.machines()) {
+        if (machine.id().equals(id)) {
+          return machine.name();
+        }
+      }
+      for (List<StationSpec> stations : List.of(line.before(), line.after())) {
+        for (StationSpec station : stations) {
+          if (station.id().equals(id)) {
+            return station.name();
+          }
+        }
+      }
+    }
+    return id;
   }
 
   /** Whether a line is another firm's. */

@@ -1,6 +1,10 @@
 package spangle.plan;
 
-/** First and last minute of a load, its batch among its stays. */
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** First and last minute of a load, its batch among its stays, and the end of each lot on it. */
 public final class LoadTimes {
   private LoadTimes() {}
 
@@ -20,6 +24,18 @@ public final class LoadTimes {
       last = Math.max(last, visit.endMin());
     }
     return last;
+  }
+
+  /** When the last stay of each lot ends, by lot; of a lot in two batches, as the later says. */
+  public static Map<String, Integer> lotEnds(List<PlannedBatch> batches) {
+    Map<String, Integer> ends = new HashMap<>();
+    for (PlannedBatch batch : batches) {
+      for (PlannedLoad load : batch.loads()) {
+        int last = last(batch, load);
+        load.lotIds().forEach(id -> ends.put(id, last));
+      }
+    }
+    return ends;
   }
 
   /** When the first stay of any of its loads begins. */

@@ -1,6 +1,5 @@
 package spangle.plan;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -22,13 +21,6 @@ public record Plan(
 
   /** When the last visit of each planned lot ends, by lot. */
   public Map<String, Integer> lotEnds() {
-    Map<String, Integer> ends = new HashMap<>();
-    for (PlannedBatch batch : batches) {
-      for (PlannedLoad load : batch.loads()) {
-        int last = LoadTimes.last(batch, load);
-        load.lotIds().forEach(id -> ends.put(id, last));
-      }
-    }
-    return ends;
+    return LoadTimes.lotEnds(batches);
   }
 }

@@ -25,7 +25,6 @@ import spangle.solve.move.Hanging;
  * it.
  */
 public final class ByHand {
-  private static final int DAY_MIN = 24 * 60;
   private final Floor floor;
   private final Hanging hanging;
   private final WeekClock clock;
@@ -71,7 +70,7 @@ public final class ByHand {
 
   /** Due date, then colour; within both the finish, then what is due and ready first. */
   private static final Comparator<LotFacts> USUAL_ORDER =
-      Comparator.comparingInt((LotFacts lot) -> Math.floorDiv(lot.lot.dueMin(), DAY_MIN))
+      Comparator.comparingInt((LotFacts lot) -> Math.floorDiv(lot.lot.dueMin(), Brief.DAY_MIN))
           .thenComparingInt(lot -> lot.lot.finish().index())
           .thenComparingInt(lot -> lot.finish)
           .thenComparingInt(lot -> lot.lot.dueMin())
@@ -202,8 +201,8 @@ public final class ByHand {
       int last = batch.loads.length - 1;
       boolean sameRack =
           before.finish == lot.finish
-              && Math.floorDiv(before.lot.dueMin(), DAY_MIN)
-                  == Math.floorDiv(lot.lot.dueMin(), DAY_MIN);
+              && Math.floorDiv(before.lot.dueMin(), Brief.DAY_MIN)
+                  == Math.floorDiv(lot.lot.dueMin(), Brief.DAY_MIN);
       if (sameRack) {
         Optional<Batch> joined =
             hanging

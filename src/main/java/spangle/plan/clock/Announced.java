@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import spangle.plan.Brief;
 import spangle.plan.Goals;
 import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
@@ -15,8 +16,6 @@ import spangle.plan.PlannedLoad;
  * another: it is no move when two of them change places.
  */
 final class Announced {
-  private static final int DAY_MIN = 24 * 60;
-
   /** Machine of the line, its setting, start, carrier, and when the load hangs. */
   private record Place(int machine, int setting, int startMin, int carrier, int firstMin) {
     boolean holds(Place now) {
@@ -79,10 +78,10 @@ final class Announced {
       Map<String, Integer> machines,
       Map<String, Integer> carriers) {
     none = batches.isEmpty();
-    int firstDay = batches.stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / DAY_MIN;
+    int firstDay = batches.stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / Brief.DAY_MIN;
     for (PlannedBatch batch : batches) {
       int machine = machines.getOrDefault(batch.machineId(), -1);
-      int weight = batch.startMin() / DAY_MIN == firstDay ? Goals.STICKY : 1;
+      int weight = batch.startMin() / Brief.DAY_MIN == firstDay ? Goals.STICKY : 1;
       for (PlannedLoad load : batch.loads()) {
         List<String> key = Lot.likeness(load.lotIds(), lots);
         places

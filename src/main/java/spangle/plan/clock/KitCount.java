@@ -11,10 +11,7 @@ import spangle.plan.Brief;
 import spangle.plan.Goals;
 import spangle.plan.Kit;
 import spangle.plan.Kit.KitLine;
-import spangle.plan.LoadTimes;
 import spangle.plan.Lot;
-import spangle.plan.PlannedBatch;
-import spangle.plan.PlannedLoad;
 import spangle.plan.event.LotNames;
 
 /**
@@ -23,7 +20,6 @@ import spangle.plan.event.LotNames;
  * kit due first draws first. Keeps scratch space: one for each thread.
  */
 public final class KitCount {
-  private static final int DAY_MIN = 24 * 60;
   private static final int NO_DAY = -1;
   private static final int INCOMPLETE = Integer.MAX_VALUE;
 
@@ -147,11 +143,11 @@ public final class KitCount {
     }
 
     void announce(int endMin) {
-      day = endMin == INCOMPLETE ? NO_DAY : endMin / DAY_MIN;
+      day = endMin == INCOMPLETE ? NO_DAY : endMin / Brief.DAY_MIN;
     }
 
     boolean later(int endMin) {
-      return day != NO_DAY && endMin / DAY_MIN > day;
+      return day != NO_DAY && endMin / Brief.DAY_MIN > day;
     }
   }
 
@@ -199,14 +195,7 @@ public final class KitCount {
 
   /** Notes the day on which each kit would be complete if all ran as announced. */
   private void announce(Brief brief) {
-    Map<String, Integer> ends = new HashMap<>();
-    for (List<PlannedBatch> batches : List.of(brief.frozen(), brief.announced())) {
-      for (PlannedBatch batch : batches) {
-        for (PlannedLoad load : batch.loads()) {
-          load.lotIds().forEach(id -> ends.put(id, LoadTimes.last(batch, load)));
-        }
-      }
-    }
+    Map<String, Integer> ends = brief.announcedEnds();
     int[] lotEnd = brief.lots().stream().mapToInt(l -> ends.getOrDefault(l.id(), -1)).toArray();
     long[] tally = new long[Tally.SIZE];
     for (Pool pool : pools) {
