@@ -114,7 +114,8 @@ final class Figures {
     Map<String, String> likeness = new HashMap<>();
     view.brief().lots().forEach(lot -> likeness.put(lot.id(), lot.likeness()));
     int today =
-        view.brief().announced().stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / Brief.DAY_MIN;
+        view.brief().announced().stream().mapToInt(PlannedBatch::startMin).min().orElse(0)
+            / Brief.DAY_MIN;
     Map<String, Integer> weights = new HashMap<>();
     Map<List<String>, List<Place>> announced = new HashMap<>();
     for (PlannedBatch batch : view.brief().announced()) {

@@ -157,8 +157,7 @@ final class ReworkPlanned implements LogRule {
                     p.jobId().equals(event.job())
                         && p.partId().equals(event.part())
                         && (p.held().keySet().stream()
-                                .anyMatch(
-                                    g -> g.startsWith("rework-") && !Scrapped.gate(g))
+                                .anyMatch(g -> g.startsWith("rework-") && !Scrapped.gate(g))
                             || found.events().stream().anyMatch(e -> NoPieceLost.cancels(e, p))));
     return held || finishedAtLeast(found, event) < event.figures().count().orElse(0);
   }

@@ -69,7 +69,10 @@ final class OutOfUse {
   /** Machines it might go in beside others, which stand still until the plan ends, in words. */
   Optional<String> narrows(Lot lot) {
     List<String> shut =
-        lot.machines().stream().filter(id -> shutUntil(id) >= brief.horizonMin()).map(this::words).toList();
+        lot.machines().stream()
+            .filter(id -> shutUntil(id) >= brief.horizonMin())
+            .map(this::words)
+            .toList();
     return shut.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", shut));
   }
 
@@ -88,10 +91,7 @@ final class OutOfUse {
     lot.visits().forEach(v -> ids.add(v.stationId()));
     ids.addAll(lot.machines());
     List<String> said = new ArrayList<>();
-    ids.stream()
-        .filter(id -> shutUntil(id) == fromMin)
-        .map(brief::placeName)
-        .forEach(said::add);
+    ids.stream().filter(id -> shutUntil(id) == fromMin).map(brief::placeName).forEach(said::add);
     return String.join(" and ", said);
   }
 

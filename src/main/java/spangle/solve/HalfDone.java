@@ -66,7 +66,9 @@ final class HalfDone {
       if (plan.lotEnd(lot.after) >= 0 && chain.both()) {
         vain.add(lot.after);
         String id = chain.lotId();
-        outside.put(id, new LeftOut(id, LeftOut.HALF_ROUTE, words(lot.lot, chain, why), OptionalInt.empty()));
+        outside.put(
+            id,
+            new LeftOut(id, LeftOut.HALF_ROUTE, words(lot.lot, chain, why), OptionalInt.empty()));
         outside.putIfAbsent(lot.lot.id(), why);
       }
     }

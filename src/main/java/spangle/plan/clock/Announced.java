@@ -78,7 +78,8 @@ final class Announced {
       Map<String, Integer> machines,
       Map<String, Integer> carriers) {
     none = batches.isEmpty();
-    int firstDay = batches.stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / Brief.DAY_MIN;
+    int firstDay =
+        batches.stream().mapToInt(PlannedBatch::startMin).min().orElse(0) / Brief.DAY_MIN;
     for (PlannedBatch batch : batches) {
       int machine = machines.getOrDefault(batch.machineId(), -1);
       int weight = batch.startMin() / Brief.DAY_MIN == firstDay ? Goals.STICKY : 1;
