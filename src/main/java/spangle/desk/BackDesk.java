@@ -67,6 +67,7 @@ public final class BackDesk {
             0,
             0,
             0,
+            0,
             List.of(),
             List.of(
                 new ChangeSheet.Row(

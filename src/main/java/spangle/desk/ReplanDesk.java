@@ -348,6 +348,7 @@ public final class ReplanDesk {
         wish.shelf().current().version(),
         DayWords.of(wish.atMin()),
         changes.loadsMoved(),
+        changes.loadsDropped(),
         changes.minutesMoved(),
         changes.coloursReordered(),
         changes.held(),

@@ -18,6 +18,7 @@ public final class ChangeSheet {
    * @param before letter of the plan so far
    * @param at from when it is valid, in words
    * @param loadsMoved loads moved
+   * @param loadsDropped loads whose pieces, all or some, are on no load any more
    * @param minutesMoved minutes moved
    * @param coloursReordered colours in another order
    * @param held what must be looked at first
@@ -29,6 +30,7 @@ public final class ChangeSheet {
       String before,
       String at,
       int loadsMoved,
+      int loadsDropped,
       long minutesMoved,
       int coloursReordered,
       List<String> held,
