@@ -19,16 +19,20 @@ final class CarrierRoom {
 
   /**
    * Smaller lots are more lots to plan: worth it where the pieces that hang at once grow by at
-   * least this part of what the number of lots grows by (common practice).
+   * least this part of what the number of lots grows by (chosen on the demo week).
    */
   private static final double WORTH_IT = 0.3;
 
-  /** A carrier holds so many lots at most when its pieces are parted among them. */
+  /**
+   * A carrier holds so many lots at most when its pieces are parted among them (chosen on the demo
+   * week).
+   */
   private static final int MOST_LOTS = 3;
 
   /**
-   * And not into more than so many lots for what the roomiest holds: hundreds of small hooks beside
-   * one rack would make a lot of each piece, more than a week can be searched with.
+   * What the roomiest carrier holds makes so many lots at most: hundreds of small hooks beside one
+   * rack would make a lot of each piece, more than a week can be searched with (chosen on the demo
+   * week).
    */
   private static final int MOST_CUTS = 4;
 
