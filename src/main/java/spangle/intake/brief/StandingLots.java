@@ -38,6 +38,7 @@ final class StandingLots {
   private final PartLine line;
   private final int mostCoats;
   private final Optional<ZincStrip> strip;
+  private final ReworkPool pool;
 
   /**
    * For one part.
@@ -52,6 +53,12 @@ final class StandingLots {
     this.standing = standing;
     this.key = new PartKey(jobId, line.id());
     this.line = line;
+    this.pool =
+        ReworkPool.of(
+            standing.reworks().stream().filter(r -> r.part().equals(key)).toList(),
+            scrapped(true),
+            mostCoats,
+            this::hangsAgain);
   }
 
   private boolean cancelled() {
@@ -259,19 +266,11 @@ final class StandingLots {
 
   /** What was rejected and may be coated over, and what is bare again. */
   private List<Rework> reworks() {
-    return pool().again();
+    return pool.again();
   }
 
   private int toStrip() {
-    return pool().toStrip();
-  }
-
-  private ReworkPool pool() {
-    return ReworkPool.of(
-        standing.reworks().stream().filter(r -> r.part().equals(key)).toList(),
-        scrapped(true),
-        mostCoats,
-        r -> settledOf(r).stream().mapToInt(Standing.Chain::pieces).sum());
+    return pool.toStrip();
   }
 
   private List<Scrapped> scrapped(boolean rejected) {
@@ -287,8 +286,13 @@ final class StandingLots {
         .toList();
   }
 
+  /** Pieces of a report whose second round hangs or is done. */
+  private int hangsAgain(Rework rework) {
+    return settledOf(rework).stream().mapToInt(Standing.Chain::pieces).sum();
+  }
+
   private int reworkLeft(Rework rework) {
-    return rework.pieces() - settledOf(rework).stream().mapToInt(Standing.Chain::pieces).sum();
+    return rework.pieces() - hangsAgain(rework);
   }
 
   /**
