@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,9 +31,7 @@ class TakenDownTest {
   }
 
   private static String at(int minute) {
-    return DayWords.of(minute)
-        .replaceFirst("^(...)[a-z]* ", "$1 ")
-        .toLowerCase(java.util.Locale.ROOT);
+    return DayWords.of(minute).replaceFirst("^(...)[a-z]* ", "$1 ").toLowerCase(Locale.ROOT);
   }
 
   private Set<String> numbers() {

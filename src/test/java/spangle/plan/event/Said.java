@@ -61,26 +61,7 @@ public final class Said {
 
   /** Pieces beyond saving. */
   public Said scrapped(int atMin, String job, String part, int count, ScrapOf of) {
-    add(atMin, EventKind.SCRAPPED, "", job, part, "", pieces(count));
-    Event e = events.remove(events.size() - 1);
-    events.add(
-        new Event(
-            e.number(),
-            atMin,
-            e.kind(),
-            e.by(),
-            "",
-            job,
-            part,
-            "",
-            "",
-            "",
-            "",
-            of.word(),
-            List.of(),
-            e.figures(),
-            ""));
-    return this;
+    return add(atMin, EventKind.SCRAPPED, "", job, part, "", of.word(), pieces(count));
   }
 
   /** An earlier event that does not count. */
@@ -135,6 +116,18 @@ public final class Said {
       String part,
       String station,
       Event.Figures figures) {
+    return add(atMin, kind, load, job, part, station, "", figures);
+  }
+
+  private Said add(
+      int atMin,
+      EventKind kind,
+      String load,
+      String job,
+      String part,
+      String station,
+      String of,
+      Event.Figures figures) {
     events.add(
         new Event(
             events.size() + 1,
@@ -148,7 +141,7 @@ public final class Said {
             "",
             "",
             "",
-            "",
+            of,
             List.of(),
             figures,
             ""));
