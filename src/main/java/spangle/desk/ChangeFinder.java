@@ -211,7 +211,7 @@ final class ChangeFinder {
     for (PieceFlow.Flow flow : came) {
       String from =
           flow.load().isEmpty()
-              ? sofar(fate.whence(words.lot(flow.work()), flow.pieces()))
+              ? fate.whence(words.lot(flow.work()), flow.pieces()).sofar()
               : "from " + flow.load();
       parts.add("more: " + words.pieces(flow.work(), flow.pieces()) + ", " + from);
     }
@@ -219,13 +219,6 @@ final class ChangeFinder {
       parts.add("less: " + words.pieces(flow.work(), flow.pieces()) + ", " + whereTo(flow));
     }
     return String.join("; ", parts);
-  }
-
-  /** Why pieces were on no load, so that nobody reads it as what they are now. */
-  private static String sofar(String whence) {
-    return whence.startsWith("held:") || whence.startsWith("left out:")
-        ? "until now " + whence
-        : whence;
   }
 
   private String whereTo(PieceFlow.Flow flow) {
@@ -259,7 +252,7 @@ final class ChangeFinder {
     }
     for (PieceFlow.Flow flow : came) {
       if (flow.load().isEmpty()) {
-        String whence = fate.whence(words.lot(flow.work()), flow.pieces());
+        String whence = fate.whence(words.lot(flow.work()), flow.pieces()).said();
         before.add(
             found.isEmpty() && came.size() == 1
                 ? whence

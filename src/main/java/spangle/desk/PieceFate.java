@@ -106,8 +106,7 @@ final class PieceFate {
         int stopped = take(shut, gate(held), left);
         left -= stopped;
         if (stopped > 0) {
-          String how = Scrapped.gate(held.gate()) ? "scrapped: " : "held: ";
-          reasons.add(part(stopped, pieces) + how + held.words());
+          reasons.add(part(stopped, pieces) + new Whence(shut(held.gate()), held.words()).said());
         }
       }
     }
@@ -137,28 +136,34 @@ final class PieceFate {
   }
 
   /** Where pieces were that come onto a load from none. */
-  String whence(Lot lot, int pieces) {
+  Whence whence(Lot lot, int pieces) {
     if (LotNames.rework(lot)) {
       return rejected(lot);
     }
     String work = LotNames.work(lot.id());
     if (take(wasOut, work, pieces) > 0) {
-      return "left out: " + whyWasOut.getOrDefault(work, "");
+      return new Whence(Whence.How.LEFT_OUT, whyWasOut.getOrDefault(work, ""));
     }
     return kept.gates().stream()
         .filter(g -> !g.open() && g.jobId().equals(lot.jobId()) && g.partId().equals(lot.partId()))
         .filter(g -> take(opened, gate(g.jobId(), g.partId(), g.code()), pieces) > 0)
-        .map(g -> "held: " + g.words())
+        .map(g -> new Whence(shut(g.code()), g.words()))
         .findFirst()
-        .orElse("not in the plan");
+        .orElseGet(() -> Whence.of(Whence.How.UNPLANNED));
   }
 
-  private String rejected(Lot rework) {
-    return start.week().input().events().events().stream()
-        .filter(e -> e.number() == LotNames.eventOf(rework))
-        .map(e -> e.kind() == EventKind.STRIPPED ? "stripped" : "rejected")
-        .findFirst()
-        .orElse("rejected");
+  private static Whence.How shut(String gate) {
+    return Scrapped.gate(gate) ? Whence.How.SCRAPPED : Whence.How.HELD;
+  }
+
+  private Whence rejected(Lot rework) {
+    boolean stripped =
+        start.week().input().events().events().stream()
+            .filter(e -> e.number() == LotNames.eventOf(rework))
+            .findFirst()
+            .filter(e -> e.kind() == EventKind.STRIPPED)
+            .isPresent();
+    return Whence.of(stripped ? Whence.How.STRIPPED : Whence.How.REJECTED);
   }
 
   /** Pieces newly left out that were on no load before, by part: last steps only. */

@@ -137,7 +137,11 @@ class ScrapTest {
     week.event("when: mon 06:10, what: scrapped, " + BRACKETS + ", count: 6, of: waiting");
     week.heard("mon 06:15");
     week.event("when: mon 06:20, what: struck, event: 1");
-    week.heard("mon 06:21");
+    ReplanDesk.Rest back = week.heard("mon 06:21");
+    // They come from none, and the word for what they were is the same as when they went.
+    assertThat(back.changes().lines())
+        .anyMatch(l -> (l.before() + l.after()).contains("scrapped: 6 of 200 pieces are scrapped"))
+        .noneMatch(l -> (l.before() + l.after()).contains("held: 6 of 200"));
     assertThat(week.sums().get("F-1/LB-20").inLots()).isEqualTo(200);
     assertThat(gone()).isEmpty();
     assertThat(kit().setsPlanned()).isEqualTo(20);
