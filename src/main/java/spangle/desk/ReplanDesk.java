@@ -115,19 +115,21 @@ public final class ReplanDesk {
       return new Outcome(reading.problems(), Optional.empty());
     }
     WeekInput input = reading.input().get();
-    Optional<String> gone = gone(input, wish);
+    ReplanStart start =
+        ReplanStart.of(input, wish.shelf().current(), wish.atMin(), wish.freezeUntilMin());
+    Optional<String> gone = gone(start);
     if (gone.isPresent()) {
       return new Outcome(reading.problems(), Optional.empty(), gone.get());
     }
     Rest rest =
         rest(
+            start,
             input,
             wish.shelf().current(),
             wish.shelf().currentSha256(),
-            new Moment(wish.atMin(), wish.freezeUntilMin(), wish.shelf().next()),
+            wish.shelf().next(),
             options,
             progress);
-    ReplanStart start = rest.start();
     Plan plan =
         HalfRoute.said(
             start.week().brief(), EarliestDates.in(start.week(), rest.plan(), wish.atMin()));
@@ -167,9 +169,7 @@ public final class ReplanDesk {
   }
 
   /** Parts that hang, or are done, and that the job files do not name any more. */
-  private static Optional<String> gone(WeekInput input, Wish wish) {
-    ReplanStart start =
-        ReplanStart.of(input, wish.shelf().current(), wish.atMin(), wish.freezeUntilMin());
+  private static Optional<String> gone(ReplanStart start) {
     Set<String> named = new TreeSet<>();
     start.week().parts().forEach(p -> named.add(WeekIndex.key(p.jobId(), p.partId())));
     Set<String> gone = new TreeSet<>();
@@ -229,9 +229,6 @@ public final class ReplanDesk {
                     + " first (spangle back)");
   }
 
-  /** When the rest begins, what stays because it begins soon, and the new letter. */
-  record Moment(int atMin, int freezeUntilMin, String version) {}
-
   /** The rest of a week, planned and audited, without its sheets. */
   record Rest(
       ReplanStart start,
@@ -242,24 +239,23 @@ public final class ReplanDesk {
       Replanned replanned) {}
 
   Rest rest(
+      ReplanStart start,
       WeekInput input,
       PlanFile kept,
       String keptSha256,
-      Moment now,
+      String version,
       SolveOptions options,
       ProgressListener progress) {
-    ReplanStart start = ReplanStart.of(input, kept, now.atMin(), now.freezeUntilMin());
     Plan plan = solver.solve(start.week().brief(), start.earlier(), options, progress);
     Replanned replanned =
         new Replanned(
-            now.atMin(),
+            start.state().atMin(),
             kept.version(),
             keptSha256,
             input.events().last(),
             start.forced().entrySet().stream()
                 .map(e -> new Replanned.Recalled(e.getKey(), e.getValue()))
                 .toList());
-    String version = now.version();
     ChangeList changes = new ChangeFinder(kept, start, plan, version).find();
     List<Finding> findings = new ArrayList<>(Audit.of(start.week().brief(), plan));
     findings.addAll(LogAudit.of(logCase(kept, input, start, plan, replanned, version)));

@@ -127,14 +127,15 @@ final class LivingWeek {
 
   ReplanDesk.Rest replan(int atMin) {
     version++;
+    WeekInput input = input();
     last =
         new ReplanDesk()
             .rest(
-                input(),
+                ReplanStart.of(input, plan, atMin, ReplanDesk.halfShiftEnd(plan, atMin)),
+                input,
                 plan,
                 "0".repeat(64),
-                new ReplanDesk.Moment(
-                    atMin, ReplanDesk.halfShiftEnd(plan, atMin), Character.toString(version)),
+                Character.toString(version),
                 new SolveOptions(600, steps, 1, 1),
                 ProgressListener.NOBODY);
     before = plan;
