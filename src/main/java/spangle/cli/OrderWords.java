@@ -43,6 +43,7 @@ final class OrderWords {
     JsonOut out = new JsonOut().put("items", items);
     out.put("baths", order.baths().stream().map(this::bath).toList());
     out.put("sent_out", order.charges().stream().map(OrderWords::charge).toList());
+    out.put("bought_for", order.boughtFor());
     if (labour > 0) {
       out.put(
           "reclaim",
@@ -174,6 +175,7 @@ final class OrderWords {
 
   void print(PrintWriter out) {
     Answer answer = new Answer(out);
+    answer.say("bought", order.boughtFor());
     order.purchases().forEach(p -> print(answer, p));
     order.baths().forEach(b -> print(answer, b));
     order.charges().forEach(c -> answer.say("sent out", words(c)));
@@ -261,10 +263,11 @@ final class OrderWords {
       words.add(
           String.format(
               Locale.ROOT,
-              "%s %.1f %s comes %s",
+              "%s %.1f %s %s %s",
               coming.lot().isEmpty() ? "a delivery of" : coming.lot(),
               coming.amount(),
               unit,
+              coming.came() ? "came" : "comes",
               at(coming.atMin())));
     }
     return words.isEmpty() ? "none" : "to open in this order: " + String.join("; ", words);

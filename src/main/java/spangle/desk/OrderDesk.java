@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import spangle.estimate.Purchase;
 import spangle.intake.brief.BriefMaker;
@@ -38,6 +40,7 @@ public final class OrderDesk {
   /**
    * Either an order, or the problems that keep the week from being read.
    *
+   * @param boughtFor which plan is bought for, and where it is a quick one, why, in words
    * @param monday date of minute zero
    * @param purchases what to buy
    * @param baths what the week does to each kettle's bath
@@ -46,6 +49,7 @@ public final class OrderDesk {
    * @param refused problems that stop the reader; empty when there is an order
    */
   public record Order(
+      String boughtFor,
       LocalDate monday,
       List<Purchase> purchases,
       List<BathDesk.Bath> baths,
@@ -61,10 +65,12 @@ public final class OrderDesk {
       refused = List.copyOf(refused);
     }
 
-    private static Order of(PreparedWeek week, Plan plan, List<Charge> charges) {
+    private static Order of(
+        String boughtFor, PreparedWeek week, Plan plan, OptionalInt now, List<Charge> charges) {
       return new Order(
+          boughtFor,
           week.brief().monday(),
-          new StoreDesk(week, plan).purchases(),
+          new StoreDesk(week, plan, now).purchases(),
           new BathDesk(week, plan).baths(),
           charges,
           ColourWork.of(week),
@@ -83,22 +89,37 @@ public final class OrderDesk {
    */
   public static Order order(Path week, Optional<Path> plan) throws IOException, PlanFileException {
     if (plan.isPresent()) {
-      return planned(week, plan.get(), PlanShelf.read(plan.get()));
+      return supposed(week, plan.get(), PlanShelf.read(plan.get()));
     }
-    Optional<PlanFile> worked = PlanShelf.workedBy(week);
-    return worked.isPresent()
-        ? planned(week, week.resolve(PlanHistory.USUAL), worked.get())
-        : quick(week);
-  }
-
-  private static Order planned(Path week, Path plan, PlanFile file)
-      throws IOException, PlanFileException {
-    Optional<Path> overlay = PlanShelf.overlay(plan, file);
-    WeekReader.Reading reading = WeekReader.read(week, Besides.overlay(overlay));
+    WeekReader.Reading reading = WeekReader.read(week);
     if (reading.input().isEmpty()) {
       return refused(reading);
     }
     WeekInput input = reading.input().get();
+    PlanShelf.Worked worked = PlanShelf.workedBy(week, input);
+    if (worked.file().isEmpty()) {
+      return quick(input, worked.whyNone());
+    }
+    PlanFile file = worked.file().get();
+    Path usual = week.resolve(PlanHistory.USUAL);
+    // Only a plan that supposes an overlay needs the week read again, with it.
+    return file.overlay().isPresent()
+        ? supposed(week, usual, file)
+        : planned(week, usual, file, input);
+  }
+
+  /** For a plan of the week as the plan supposes it. */
+  private static Order supposed(Path week, Path plan, PlanFile file)
+      throws IOException, PlanFileException {
+    Besides overlay = Besides.overlay(PlanShelf.overlay(plan, file));
+    WeekReader.Reading reading = WeekReader.read(week, overlay);
+    return reading.input().isEmpty()
+        ? refused(reading)
+        : planned(week, plan, file, reading.input().get());
+  }
+
+  private static Order planned(Path week, Path plan, PlanFile file, WeekInput input)
+      throws PlanFileException {
     List<Event> events = Heard.of(file, input.events(), Integer.MAX_VALUE).events();
     PreparedWeek prepared = BriefMaker.prepare(now(input, events));
     PreparedWeek asPlanned =
@@ -113,25 +134,38 @@ public final class OrderDesk {
               + stranger.get()
               + ", which this week has not; give a plan of this week");
     }
-    return Order.of(asPlanned, file.plan(), Charge.of(file));
+    OptionalInt replanned =
+        file.replanned().map(r -> OptionalInt.of(r.atMin())).orElseGet(OptionalInt::empty);
+    return Order.of(
+        "for plan " + file.version() + " in " + plan,
+        asPlanned,
+        file.plan(),
+        latest(events, replanned),
+        Charge.of(file));
   }
 
-  private static Order quick(Path week) {
-    WeekReader.Reading reading = WeekReader.read(week);
-    if (reading.input().isEmpty()) {
-      return refused(reading);
-    }
-    WeekInput input = reading.input().get();
-    PreparedWeek prepared = BriefMaker.prepare(now(input, input.events().until(Integer.MAX_VALUE)));
+  private static Order quick(WeekInput input, String why) {
+    List<Event> events = input.events().until(Integer.MAX_VALUE);
+    PreparedWeek prepared = BriefMaker.prepare(now(input, events));
     Plan quick =
         new Solver()
             .solve(prepared.brief(), new SolveOptions(10, STEPS, 1, 1), ProgressListener.NOBODY);
-    return Order.of(prepared, quick, Charge.of(prepared, quick));
+    return Order.of(
+        "for a quick plan of the week: " + why,
+        prepared,
+        quick,
+        latest(events, OptionalInt.empty()),
+        Charge.of(prepared, quick));
   }
 
   private static Order refused(WeekReader.Reading reading) {
     return new Order(
-        LocalDate.EPOCH, List.of(), List.of(), List.of(), List.of(), reading.problems());
+        "", LocalDate.EPOCH, List.of(), List.of(), List.of(), List.of(), reading.problems());
+  }
+
+  /** Up to when it is known what came: the last report, or the minute of the plan. */
+  private static OptionalInt latest(List<Event> events, OptionalInt replanned) {
+    return IntStream.concat(events.stream().mapToInt(Event::atMin), replanned.stream()).max();
   }
 
   private static WeekInput now(WeekInput input, List<Event> events) {

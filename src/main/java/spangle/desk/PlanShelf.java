@@ -9,11 +9,13 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import spangle.audit.Audit;
-import spangle.intake.read.WeekReader;
+import spangle.intake.week.WeekInput;
 import spangle.plan.Brief;
 import spangle.plan.Finding;
 import spangle.plan.Plan;
@@ -153,26 +155,62 @@ public final class PlanShelf {
   }
 
   /**
+   * The plan people work by.
+   *
+   * @param file the plan; empty where there is none they can still work by
+   * @param whyNone why there is none, in words; empty where there is one
+   */
+  record Worked(Optional<PlanFile> file, String whyNone) {
+    static Worked none(String why) {
+      return new Worked(Optional.empty(), why);
+    }
+
+    static Worked unreadable(Exception why) {
+      return none("the plan cannot be read (" + why.getMessage() + ")");
+    }
+  }
+
+  /**
    * The plan in a week folder, where it is one people can still work by: no file has changed or
    * come since but what happened.
+   *
+   * @param input the same week, as it is now
    */
-  static Optional<PlanFile> workedBy(Path week) throws IOException {
+  static Worked workedBy(Path week, WeekInput input) {
     Path usual = week.resolve(PlanHistory.USUAL);
     if (!Files.isRegularFile(usual.resolve("plan.json"))) {
-      return Optional.empty();
+      return Worked.none("there is no plan");
     }
     try {
       PlanFile file = read(usual);
-      Map<String, String> then = new TreeMap<>();
-      file.inputs().forEach(i -> then.put(i.file(), i.sha256()));
-      Map<String, String> now = new TreeMap<>();
-      WeekReader.read(week).input().ifPresent(i -> now.putAll(i.digests()));
-      then.remove(EventBook.FILE);
-      now.remove(EventBook.FILE);
-      return then.equals(now) ? Optional.of(file) : Optional.empty();
-    } catch (PlanFileException unusable) {
-      return Optional.empty();
+      List<String> changed = new ArrayList<>(differ(file, input));
+      if (file.overlay().isPresent()) {
+        OverlayDigest told = file.overlay().get();
+        overlayChanged(beside(usual, told.file()), told).ifPresent(c -> changed.add(told.file()));
+      }
+      return changed.isEmpty()
+          ? new Worked(Optional.of(file), "")
+          : Worked.none(
+              "the files have changed since plan "
+                  + file.version()
+                  + " ("
+                  + String.join(", ", changed)
+                  + ")");
+    } catch (PlanFileException | IOException unusable) {
+      return Worked.unreadable(unusable);
     }
+  }
+
+  /** Files of a week that are not what a plan was made from, but what happened. */
+  private static Set<String> differ(PlanFile file, WeekInput input) {
+    Map<String, String> then = new TreeMap<>();
+    file.inputs().forEach(i -> then.put(i.file(), i.sha256()));
+    Map<String, String> now = new TreeMap<>(input.digests());
+    Set<String> differ = new TreeSet<>(then.keySet());
+    differ.addAll(now.keySet());
+    differ.removeIf(
+        name -> name.equals(EventBook.FILE) || Objects.equals(then.get(name), now.get(name)));
+    return differ;
   }
 
   private static Optional<String> overlayChanged(Path path, OverlayDigest told) throws IOException {

@@ -138,7 +138,7 @@ public final class ReplanDesk {
     // Once more, now that what is left out has its earliest date.
     ChangeList changes = new ChangeFinder(wish.shelf().current(), start, plan, version).find();
     Replanned replanned = rest.replanned();
-    StoreDesk stores = new StoreDesk(start.week(), plan);
+    StoreDesk stores = new StoreDesk(start.week(), plan, OptionalInt.of(wish.atMin()));
     List<Purchase> purchases = stores.purchases();
     Heading heading =
         new Heading(

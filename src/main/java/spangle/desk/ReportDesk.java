@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import spangle.coating.zinc.ZincInspection;
 import spangle.estimate.Purchase;
+import spangle.estimate.StoreItem;
 import spangle.fit.FitAnswer;
 import spangle.fit.Verdict;
 import spangle.intake.brief.Draws;
@@ -243,6 +244,14 @@ final class ReportDesk {
                         + (p.tooLate() ? "; the order is late already" : "")
                         + (p.item().lead().assumed() ? "; " + p.item().lead().words() : ""))
             .orElse("");
+    List<String> notes = new ArrayList<>();
+    p.item().deliveries().stream()
+        .filter(StoreItem.Coming::came)
+        .map(d -> came(d, p.item().unit()))
+        .forEach(notes::add);
+    if (!dry.isEmpty()) {
+      notes.add(dry);
+    }
     return new PurchaseLine(
         p.item().id(),
         p.item().name(),
@@ -258,7 +267,12 @@ final class ReportDesk {
         p.item().pack(),
         p.latestOrder(),
         p.jobs().stream().filter(j -> !j.equals("colour loss")).toList(),
-        dry);
+        String.join("; ", notes));
+  }
+
+  private static String came(StoreItem.Coming delivery, String unit) {
+    return String.format(
+        Locale.ROOT, "%.1f %s came %s", delivery.amount(), unit, DayWords.of(delivery.atMin()));
   }
 
   private List<Swatch> swatches() {

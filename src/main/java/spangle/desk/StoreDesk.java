@@ -37,12 +37,23 @@ import spangle.plan.PlannedLoad;
 final class StoreDesk {
   private final PreparedWeek week;
   private final Plan plan;
+  private final OptionalInt now;
   private final WeekIndex index;
   private final Draws draws;
 
   StoreDesk(PreparedWeek week, Plan plan) {
+    this(week, plan, OptionalInt.empty());
+  }
+
+  /**
+   * The stores of a week that has begun.
+   *
+   * @param now what was to come up to that minute has come; empty where nothing is known yet
+   */
+  StoreDesk(PreparedWeek week, Plan plan, OptionalInt now) {
     this.week = week;
     this.plan = plan;
+    this.now = now;
     this.draws = new Draws(week.input());
     this.index = new WeekIndex(week.brief(), week.parts());
   }
@@ -82,10 +93,14 @@ final class StoreDesk {
             .toList();
     List<StoreItem.Coming> coming =
         stock.deliveries().stream()
-            .map(d -> new StoreItem.Coming(d.lot(), d.amount(), d.arriveMin()))
+            .map(d -> new StoreItem.Coming(d.lot(), d.amount(), d.arriveMin(), came(d)))
             .toList();
     StoreItem item = new StoreItem(id, name, unit, stock.pack(), stock.lead(), stored, coming);
     return Purchases.of(item, uses, monday, week.input().shop().horizonDays());
+  }
+
+  private boolean came(Stock.Delivery delivery) {
+    return now.isPresent() && delivery.arriveMin() <= now.getAsInt();
   }
 
   private static OptionalInt ageDays(Stock.StockLot lot, LocalDate monday) {

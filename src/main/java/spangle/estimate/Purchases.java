@@ -100,7 +100,7 @@ public final class Purchases {
             .filter(d -> d.atMin() <= atMin)
             .mapToDouble(StoreItem.Coming::amount)
             .sum();
-    return item.inStore() + come;
+    return item.atFirst() + come;
   }
 
   private static List<Double> balance(StoreItem item, List<Use> sorted, int days) {

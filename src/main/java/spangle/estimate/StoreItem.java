@@ -14,7 +14,7 @@ import spangle.plan.LeadTime;
  * @param pack smallest amount sold
  * @param lead time from order to door
  * @param lots in the store, each with the minutes until it is past its shelf life
- * @param deliveries ordered, not yet here
+ * @param deliveries ordered; what has come by now is among them, with its minute
  */
 public record StoreItem(
     String id,
@@ -39,8 +39,17 @@ public record StoreItem(
     }
   }
 
-  /** A delivery on order. */
-  public record Coming(String lot, double amount, int atMin) {}
+  /**
+   * A delivery.
+   *
+   * @param came whether it is here by now, and no longer on order
+   */
+  public record Coming(String lot, double amount, int atMin, boolean came) {
+    /** One that is still on order. */
+    public Coming(String lot, double amount, int atMin) {
+      this(lot, amount, atMin, false);
+    }
+  }
 
   /** Sorts the lots so that the oldest is used first. */
   public StoreItem {
@@ -53,13 +62,18 @@ public record StoreItem(
     deliveries = deliveries.stream().sorted(Comparator.comparingInt(Coming::atMin)).toList();
   }
 
-  /** What is in the store. */
-  public double inStore() {
+  /** What was in the store at the beginning of the week. */
+  public double atFirst() {
     return lots.stream().mapToDouble(StoredLot::amount).sum();
+  }
+
+  /** The same with the deliveries that have come by now. */
+  public double inStore() {
+    return atFirst() + deliveries.stream().filter(Coming::came).mapToDouble(Coming::amount).sum();
   }
 
   /** What is on its way. */
   public double onOrder() {
-    return deliveries.stream().mapToDouble(Coming::amount).sum();
+    return deliveries.stream().filter(d -> !d.came()).mapToDouble(Coming::amount).sum();
   }
 }
