@@ -9,8 +9,14 @@ final class Hours {
   /** No span is long enough. */
   static final int NEVER = WorkCalendar.NEVER;
 
+  /** Minutes, as a power of two, of a step of {@link #first}. */
+  private static final int STEP = 6;
+
   private final int[] open;
   private final int[] close;
+
+  /** By steps of the week: the first span that closes in that step or later. */
+  private final int[] first;
 
   Hours(WorkCalendar calendar, int horizonMin) {
     List<Span> spans =
@@ -19,6 +25,14 @@ final class Hours {
             .toList();
     open = spans.stream().mapToInt(Span::startMin).toArray();
     close = spans.stream().mapToInt(s -> Math.min(s.endMin(), horizonMin)).toArray();
+    first = new int[(Math.max(0, horizonMin) >>> STEP) + 1];
+    int k = 0;
+    for (int step = 0; step < first.length; step++) {
+      while (k < close.length && close[k] >>> STEP < step) {
+        k++;
+      }
+      first[step] = k;
+    }
   }
 
   /**
@@ -27,17 +41,11 @@ final class Hours {
    */
   int place(int notBefore, int free, int setupMin, int workMin) {
     int base = Math.max(notBefore, free + setupMin);
-    int from = 0;
-    int to = close.length;
-    while (from < to) {
-      int middle = (from + to) >>> 1;
-      if (close[middle] < base + workMin) {
-        from = middle + 1;
-      } else {
-        to = middle;
-      }
+    int step = (base + workMin) >>> STEP;
+    if (step >= first.length) {
+      return NEVER;
     }
-    for (int k = from; k < close.length; k++) {
+    for (int k = first[step]; k < close.length; k++) {
       int start = Math.max(base, open[k] + setupMin);
       if (start + workMin <= close[k]) {
         return start;
