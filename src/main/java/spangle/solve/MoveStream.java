@@ -66,8 +66,7 @@ final class MoveStream implements MoveIteratorFactory<WeekSolution, PlanMove> {
       if (!book.draw(plan, edit)) {
         continue;
       }
-      clock.attempt(plan, edit);
-      if (clock.broken() > plan.broken()) {
+      if (!clock.attempt(plan, edit, plan.left()) || clock.broken() > plan.broken()) {
         continue;
       }
       long left = clock.left();

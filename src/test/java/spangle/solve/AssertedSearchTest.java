@@ -48,7 +48,9 @@ class AssertedSearchTest {
       if (!book.draw(plan, edit)) {
         continue;
       }
+      boolean within = clock.attempt(plan, edit, plan.left());
       clock.attempt(plan, edit);
+      assertThat(within).as("move " + k + " stays within").isEqualTo(clock.left() <= plan.left());
       if (clock.broken() > plan.broken()) {
         continue;
       }

@@ -31,7 +31,10 @@ final class BatchWalk {
   private int batchFloor;
 
   /** The line as it stands while the batch goes through. */
-  int[] state = new int[0];
+  final int[] state;
+
+  /** The line as it stood when the batch left the machine. */
+  private final int[] behind;
 
   BatchWalk(Floor floor, LineFacts line, StateMap map) {
     this.floor = floor;
@@ -39,6 +42,8 @@ final class BatchWalk {
     this.map = map;
     this.chains = new Chains(floor);
     this.stations = line.stations.length;
+    this.state = new int[map.size];
+    this.behind = new int[map.size];
   }
 
   private void makeRoom(int loads) {
@@ -63,7 +68,7 @@ final class BatchWalk {
   void walk(Batch batch, int machine, int[] lineState, double[] drawn, long[] tally) {
     makeRoom(batch.loads.length);
     if (batch.isFrozen) {
-      state = lineState.clone();
+      System.arraycopy(lineState, 0, state, 0, state.length);
       FrozenWalk.recall(this, batch, machine, drawn, tally);
       WalkTally.count(this, batch, line.machines[machine], lineState, tally);
       System.arraycopy(state, 0, lineState, 0, state.length);
@@ -87,7 +92,7 @@ final class BatchWalk {
         return;
       }
     }
-    state = lineState.clone();
+    System.arraycopy(lineState, 0, state, 0, state.length);
     Loss loss = goThrough(batch, line.machines[machine], lineState);
     if (loss != null) {
       giveBack(batch, batch.loads.length, drawn);
@@ -252,6 +257,9 @@ final class BatchWalk {
         bestPlace = p;
         bestStart = placed;
         bestSetup = setup;
+        if (placed == earliest && setup == 0) {
+          break;
+        }
       }
     }
     if (bestPlace < 0) {
@@ -343,7 +351,9 @@ final class BatchWalk {
   }
 
   private @Nullable Loss goBehind(Batch batch) {
-    int[] behind = line.ahead < stations ? state.clone() : state;
+    if (line.ahead < stations) {
+      System.arraycopy(state, 0, behind, 0, state.length);
+    }
     for (int round = 0; round < ROUNDS; round++) {
       if (round > 0) {
         System.arraycopy(behind, 0, state, 0, state.length);

@@ -1,8 +1,6 @@
 package spangle.plan.clock;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,8 +47,15 @@ final class LineWalk {
    * @param batches by machine
    * @param lotEnd end of every lot of the week; those of this line are written
    * @param drawnBefore what lines walked before draw of each supply
+   * @param mayLose weight of lots it may leave without a time
+   * @return null where it leaves out more; the ends of its lots then mean nothing
    */
-  LinePlan walk(@Nullable LinePlan before, Batch[][] batches, int[] lotEnd, double[] drawnBefore) {
+  @Nullable LinePlan walk(
+      @Nullable LinePlan before,
+      Batch[][] batches,
+      int[] lotEnd,
+      double[] drawnBefore,
+      long mayLose) {
     for (int lot : ownLots) {
       lotEnd[lot] = -1;
     }
@@ -87,6 +92,9 @@ final class LineWalk {
       state = passage.state;
       drawn = passage.drawn;
       tally = passage.tally;
+      if (passage.start < 0 && Tally.lost(tally) > mayLose) {
+        return null;
+      }
       feed[k] = passage;
       starts[m][next[m]] = passage.start;
       next[m]++;
@@ -126,11 +134,11 @@ final class LineWalk {
   }
 
   private Row[] rows(Batch[][] batches, int[][] starts) {
-    List<Row> rows = new ArrayList<>(batches.length);
-    for (int m = 0; m < batches.length; m++) {
-      rows.add(new Row(m, floor.front(line.index, m), batches[m], starts[m], new long[Tally.SIZE]));
+    Row[] rows = new Row[batches.length];
+    for (int m = 0; m < rows.length; m++) {
+      rows[m] = new Row(m, floor.front(line.index, m), batches[m], starts[m], new long[Tally.SIZE]);
     }
-    return rows.toArray(Row[]::new);
+    return rows;
   }
 
   /** Frozen batches first; else the one that could start soonest at its machine. */

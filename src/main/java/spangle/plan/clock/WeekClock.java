@@ -1,6 +1,7 @@
 package spangle.plan.clock;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,7 +48,9 @@ public final class WeekClock {
     for (int l : floor.lineOrder) {
       Batch[][] batches = rows[l];
       if (floor.coupled[l]) {
-        lines[l] = walks[l].walk(null, batches, lotEnd, drawn);
+        lines[l] =
+            Objects.requireNonNull(
+                walks[l].walk(null, batches, lotEnd, drawn, Long.MAX_VALUE), "without a limit");
         drawn = lines[l].drawnAfter();
       } else {
         lines[l] = decode(l, batches, drawn);
@@ -81,13 +84,25 @@ public final class WeekClock {
    * {@link #broken} and {@link #made} say concerns the edit tried last.
    */
   public void attempt(WeekPlan plan, WeekEdit change) {
+    attempt(plan, change, Long.MAX_VALUE);
+  }
+
+  /**
+   * The same, given up as soon as more than that weight of lots must be left out.
+   *
+   * @return false where it was given up; what the clock says of the edit then means nothing
+   */
+  public boolean attempt(WeekPlan plan, WeekEdit change, long mayLeave) {
     base = plan;
     edit = change;
     whole = null;
     if (floor.coupled[change.line]) {
-      whole = walked(plan, change);
+      whole = walked(plan, change, mayLeave);
+      if (whole == null) {
+        return false;
+      }
       System.arraycopy(whole.tally, 0, tally, 0, Tally.SIZE);
-      return;
+      return true;
     }
     System.arraycopy(plan.tally, 0, tally, 0, Tally.SIZE);
     LinePlan line = plan.lines[change.line];
@@ -96,37 +111,60 @@ public final class WeekClock {
       trials[k].decode(floor.lines[change.line], row, change.edits[k]);
       Tally.exchange(tally, row.tally, trials[k].tally);
     }
+    return Tally.lost(tally) <= mayLeave;
   }
 
-  private WeekPlan walked(WeekPlan plan, WeekEdit change) {
+  /**
+   * Walks the line that is changed and those that may follow from it; null as soon as more must be
+   * left out than may be. A line not walked yet may in the end leave nothing out.
+   */
+  private @Nullable WeekPlan walked(WeekPlan plan, WeekEdit change, long mayLeave) {
     LinePlan[] lines = plan.lines.clone();
     int[] lotEnd = plan.lotEnd.clone();
     boolean behind = false;
     double[] drawn = new double[floor.supplies.length];
+    long left = mayLeave - lostElsewhere(plan, change.line);
     for (int l : floor.lineOrder) {
-      if (l == change.line) {
+      boolean changed = l == change.line;
+      if (changed || (behind && follows(l))) {
         Batch[][] batches = new Batch[lines[l].rows.length][];
         for (int m = 0; m < batches.length; m++) {
           batches[m] = lines[l].rows[m].batches;
         }
-        for (int k = 0; k < change.rows; k++) {
+        for (int k = 0; changed && k < change.rows; k++) {
           int m = change.edits[k].row;
           batches[m] = change.edits[k].applied(lines[l].rows[m]);
         }
-        lines[l] = walks[l].walk(lines[l], batches, lotEnd, drawn);
-        behind = true;
-      } else if (behind && followers && floor.coupled[l]) {
-        Batch[][] batches = new Batch[lines[l].rows.length][];
-        for (int m = 0; m < batches.length; m++) {
-          batches[m] = lines[l].rows[m].batches;
+        LinePlan walked = walks[l].walk(lines[l], batches, lotEnd, drawn, left);
+        if (walked == null) {
+          return null;
         }
-        lines[l] = walks[l].walk(lines[l], batches, lotEnd, drawn);
+        lines[l] = walked;
+        left -= Tally.lost(walked.tally);
+        behind = true;
       }
       if (floor.coupled[l]) {
         drawn = lines[l].drawnAfter();
       }
     }
     return week(lines, lotEnd);
+  }
+
+  private boolean follows(int line) {
+    return followers && floor.coupled[line];
+  }
+
+  /** What the lines leave out that a change of that line cannot touch. */
+  private long lostElsewhere(WeekPlan plan, int line) {
+    long lost = 0;
+    boolean behind = false;
+    for (int l : floor.lineOrder) {
+      behind |= l == line;
+      if (!behind || (l != line && !follows(l))) {
+        lost += Tally.lost(plan.lines[l].tally);
+      }
+    }
+    return lost;
   }
 
   /** Weight of lots without a time after the edit. */
